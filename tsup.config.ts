@@ -5,7 +5,9 @@ import { defineConfig } from 'tsup'
 const { exports } = JSON.parse(readFileSync('package.json', 'utf8')) as { exports: Record<string, unknown> }
 const doors = Object.keys(exports).filter((key) => !key.endsWith('.json'))
 const entry = Object.fromEntries(
-  doors.map((key) => (key === '.' ? ['index', 'src/index.ts'] : [`${key.slice(2)}/index`, `src/${key.slice(2)}/index.ts`])),
+  doors.map((key) =>
+    key === '.' ? ['index', 'src/index.ts'] : [`${key.slice(2)}/index`, `src/${key.slice(2)}/index.ts`],
+  ),
 )
 
 export default defineConfig({

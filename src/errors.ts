@@ -95,8 +95,18 @@ export function isSaltwrightError(value: unknown): value is SaltwrightError {
 
 /** What a reader that never throws gives back. */
 export type Outcome<T, E extends SaltwrightError = SaltwrightError> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly error: E }
+  | {
+      /** The text or object was read. */
+      readonly ok: true
+      /** What it says. */
+      readonly value: T
+    }
+  | {
+      /** It could not be read. */
+      readonly ok: false
+      /** Why not, as the throwing twin would have thrown it. */
+      readonly error: E
+    }
 
 /** Runs a throwing reader; a mistake of the text becomes data, a bug of ours still throws. */
 export function attempt<T, E extends SaltwrightError>(read: () => T): Outcome<T, E> {

@@ -1,0 +1,4 @@
+const assert = require('node:assert/strict')
+const { isSaltwrightError } = require('saltwright')
+
+assert.equal(isSaltwrightError(new Error('something else')), false)
