@@ -1,0 +1,26 @@
+/**
+ * Numbers that remember where they came from: units, dimensions, significant figures and the rules that join them.
+ *
+ * @module quantity
+ */
+export type { Dimension, Divisor, Factor, Product, Quotient } from './dimension.js'
+export { countFigures, type FigureCount, type RoundTo, roundTo } from './figures.js'
+export type { Distribution, InputFacts, InputKind, Naming, Role, StatedUncertainty } from './input.js'
+export type { WholeNumberZeros } from './numeral.js'
+export { antilogarithm, asDimension, logarithm, mean, power, squareRoot, sum, weightedSum } from './operations.js'
+export type { Quantity, QuantityJSON } from './quantity.js'
+export { type QuantityCode, QuantityError } from './quantity-error.js'
+export {
+  constant,
+  type DimensionOf,
+  exact,
+  type InputOptions,
+  isQuantity,
+  type QuantityText,
+  quantity,
+  tryQuantity,
+  type UncertaintyStatement,
+} from './read.js'
+export type { Rounding, TieRule } from './rounding.js'
+export type { Expression, RuleName, RuleSettings } from './rules.js'
+export type { Unit, UnitOf, UnitSpellings } from './unit.js'
