@@ -6,6 +6,7 @@ import { spawnSync } from 'node:child_process'
 import { existsSync, readFileSync, rmSync } from 'node:fs'
 
 const steps = ['lint', 'build', 'examples', 'typecheck', 'unit', 'package']
+const plain = process.stdout.isTTY ? {} : { NO_COLOR: '1' }
 const report = new URL('../reports/vitest.json', import.meta.url)
 
 rmSync(report, { force: true })
@@ -20,7 +21,10 @@ process.exitCode = failures === 0 ? 0 : 1
 function succeeds(step) {
   console.log(`\n== ${step}`)
   const start = performance.now()
-  const { status } = spawnSync('npm', ['run', '--silent', step], { stdio: 'inherit' })
+  const { status } = spawnSync('npm', ['run', '--silent', step], {
+    stdio: 'inherit',
+    env: { ...process.env, ...plain },
+  })
   console.log(`== ${step}: ${status === 0 ? 'ok' : 'FAILED'}, ${((performance.now() - start) / 1000).toFixed(1)} s`)
   return status === 0
 }

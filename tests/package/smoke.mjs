@@ -14,18 +14,22 @@ const { name, dependencies } = JSON.parse(readFileSync(join(root, 'package.json'
 const place = mkdtempSync(join(tmpdir(), `${name}-`))
 
 try {
-  const tarball = pack()
-  install(tarball)
+  install(pack())
   cpSync(consumers, place, { recursive: true })
-  run('node', ['imports.mjs'])
-  run('node', ['requires.cjs'])
-  run('node', [join(root, 'node_modules/typescript/bin/tsc'), '-p', '.'])
+  run('node', 'imports.mjs')
+  run('node', 'requires.cjs')
+  run('node', join(root, 'node_modules/typescript/bin/tsc'), '-p', '.')
+  console.log('used as an ES module, as CommonJS, and compiled')
+} catch (error) {
+  console.error(error.message)
+  process.exitCode = 1
 } finally {
   rmSync(place, { recursive: true })
 }
 
 function pack() {
-  const [{ filename, size, files }] = JSON.parse(run('npm', ['pack', '--json', '--pack-destination', place], root))
+  const report = execFileSync('npm', ['pack', '--json', '--pack-destination', place], { cwd: root, encoding: 'utf8' })
+  const [{ filename, size, files }] = JSON.parse(report)
   const unwanted = files.filter(({ path }) => !/^(dist\/.*|package\.json|README\.md|LICENSE)$/.test(path))
   if (unwanted.length > 0) throw new Error(`not for users: ${unwanted.map(({ path }) => path).join(', ')}`)
   if (size > 1_000_000) throw new Error(`the tarball has ${size} bytes, more than 1 MB`)
@@ -33,16 +37,17 @@ function pack() {
   return join(place, filename)
 }
 
+/** Dependencies come from the project's own folder, so that this works without a network. */
 function install(tarball) {
   const modules = join(place, 'node_modules')
   mkdirSync(join(modules, name), { recursive: true })
-  run('tar', ['-xzf', tarball, '--strip-components=1', '-C', join(modules, name)])
-  const compiling = ['@types/node', 'undici-types']
-  for (const other of [...Object.keys(dependencies), ...compiling]) {
+  run('tar', '-xzf', tarball, '--strip-components=1', '-C', join(modules, name))
+  const forCompiling = ['@types/node', 'undici-types']
+  for (const other of [...Object.keys(dependencies), ...forCompiling]) {
     cpSync(join(root, 'node_modules', other), join(modules, other), { recursive: true })
   }
 }
 
-function run(command, args, cwd = place) {
-  return execFileSync(command, args, { cwd, encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit'] })
+function run(command, ...args) {
+  execFileSync(command, args, { cwd: place, stdio: 'inherit' })
 }

@@ -1,4 +1,8 @@
 const assert = require('node:assert/strict')
-const { isSaltwrightError } = require('saltwright')
+const { quantity, SaltwrightError } = require('saltwright')
+const { QuantityError, quantity: sameQuantity } = require('saltwright/quantity')
 
-assert.equal(isSaltwrightError(new Error('something else')), false)
+assert.equal(quantity, sameQuantity)
+assert.ok(QuantityError.prototype instanceof SaltwrightError)
+assert.equal(quantity('18.632 g').minus(quantity('11.204 g')).toString(), '7.428 g')
+assert.throws(() => quantity('3,98 g'), { name: 'QuantityError' })

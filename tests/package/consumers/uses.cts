@@ -1,3 +1,4 @@
 import saltwright = require('saltwright')
+import topic = require('saltwright/quantity')
 
-export const answer: boolean = saltwright.isSaltwrightError(new Error('something else'))
+export const crop: topic.Quantity<'mass'> = saltwright.quantity('18.632 g').minus(topic.quantity('11.204 g'))
