@@ -11,5 +11,15 @@ export type ElementCode =
   | 'element/bad-weight'
   | 'element/bad-bound'
 
-/** An element that is not one, or an atomic weight that does not exist or cannot be read. */
+/**
+ * An element that is not one, or an atomic weight that does not exist or cannot be read.
+ *
+ * @example
+ * ```ts
+ * import { atomicWeight } from 'saltwright/element'
+ *
+ * atomicWeight('ZN') // throws element/unknown-symbol
+ * atomicWeight('Tc') // throws element/no-standard-weight
+ * ```
+ */
 export class ElementError extends SaltwrightError<ElementCode> {}
