@@ -50,8 +50,8 @@ function remember<T>(known: Map<Unit, Map<Unit, T>>, a: Unit, b: Unit, find: (a:
 function findProduct(left: Unit, right: Unit): Combination | undefined {
   const dimension = productDimension(units[left].dimension, units[right].dimension)
   if (dimension === undefined) return undefined
-  if (units[right].dimension === 'ratio') return { left, right: '1', unit: left, dimension }
-  if (units[left].dimension === 'ratio') return { left: '1', right, unit: right, dimension }
+  if (units[right].dimension === 'ratio') return scaled(left, dimension)
+  if (units[left].dimension === 'ratio') return swap(scaled(right, dimension))
   return (
     cancelled(left, right, dimension) ?? swap(cancelled(right, left, dimension)) ?? coherent(left, right, dimension)
   )
@@ -72,7 +72,7 @@ function findQuotient(left: Unit, right: Unit): Combination | undefined {
   const dimension = quotientDimension(units[left].dimension, units[right].dimension)
   if (dimension === undefined) return undefined
   if (units[left].dimension === units[right].dimension) return sameUnit(left, right, dimension)
-  if (units[right].dimension === 'ratio') return { left, right: '1', unit: left, dimension }
+  if (units[right].dimension === 'ratio') return scaled(left, dimension)
   const direct = findUnit(`${left}/${right}`)
   if (direct !== undefined) return { left, right, unit: direct, dimension }
   const [top, bottom] = partsOf(right)
@@ -80,6 +80,12 @@ function findQuotient(left: Unit, right: Unit): Combination | undefined {
     return { left: top, right, unit: bottom, dimension }
   }
   return coherent(left, right, dimension)
+}
+
+/** A quantity times a ratio keeps its unit; a temperature is taken from absolute zero, or twice 10 degrees would mean nothing. */
+function scaled(unit: Unit, dimension: Dimension): Combination {
+  const absolute = unit === 'degC' ? 'K' : unit
+  return { left: absolute, right: '1', unit: absolute, dimension }
 }
 
 /** Temperatures are compared on the absolute scale: a ratio of degrees Celsius means nothing. */

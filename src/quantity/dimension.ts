@@ -64,7 +64,12 @@ export const quotients = {
     pressure: 'molarVolume',
     molarVolume: 'pressure',
   },
-  heatCapacity: { amount: 'molarHeatCapacity', mass: 'specificHeatCapacity', specificHeatCapacity: 'mass' },
+  heatCapacity: {
+    amount: 'molarHeatCapacity',
+    molarHeatCapacity: 'amount',
+    mass: 'specificHeatCapacity',
+    specificHeatCapacity: 'mass',
+  },
 } as const
 
 type Products = typeof products
@@ -146,4 +151,9 @@ const words: Readonly<Record<Dimension, string>> = {
 /** A dimension in a sentence: `a mass`, `an amount of substance`. */
 export function nameDimension(dimension: Dimension): string {
   return words[dimension]
+}
+
+/** Whether a value names a dimension. */
+export function isDimension(value: unknown): value is Dimension {
+  return typeof value === 'string' && Object.hasOwn(words, value)
 }

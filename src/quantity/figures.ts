@@ -1,8 +1,8 @@
-import { Decimal } from '../decimal.js'
+import type { Decimal } from '../decimal.js'
 import { showFound } from '../errors.js'
 import type { Dimension } from './dimension.js'
 import { derivedNode, nodeOf } from './node.js'
-import { readNumeral, type WholeNumberZeros } from './numeral.js'
+import { readNumeral, type WholeNumberZeros, zerosChoice } from './numeral.js'
 import type { Quantity } from './quantity.js'
 import { QuantityError } from './quantity-error.js'
 import type { Rounding, TieRule } from './rounding.js'
@@ -39,17 +39,22 @@ export function roundTo<D extends Dimension>(q: Quantity<D>, to: RoundTo): Quant
   return derivedNode('rounded', [node], node.unit, { rounding: roundingOf(to) }, node.naming) as Quantity as Quantity<D>
 }
 
-function roundingOf(to: RoundTo): Rounding {
-  const ties = to.rule ?? 'half-even'
+function roundingOf(to: unknown): Rounding {
+  if (typeof to !== 'object' || to === null) throw outOfRange(to, '{ figures: 3 } or { place: "0.01" }')
+  const { figures, place, rule: ties = 'half-even' } = to as { figures?: unknown; place?: unknown; rule?: unknown }
   if (ties !== 'half-even' && ties !== 'half-up') throw unknownRule(ties)
-  if ('figures' in to) {
-    if (!Number.isInteger(to.figures) || to.figures < 1 || to.figures > 30)
-      throw outOfRange(to.figures, 'a whole number from 1 to 30')
-    return Object.freeze({ figures: to.figures, ties })
-  }
-  const step = typeof to.place === 'string' ? readNumeral(to.place).value : new Decimal(0)
-  if (!step.gt(0)) throw outOfRange(to.place, 'a step above zero, as text: "0.01"')
-  return Object.freeze({ step, ties })
+  return Object.freeze(figures === undefined ? { step: stepOf(place), ties } : { figures: figuresOf(figures), ties })
+}
+
+function figuresOf(figures: unknown): number {
+  if (Number.isInteger(figures) && (figures as number) >= 1 && (figures as number) <= 30) return figures as number
+  throw outOfRange(figures, 'a whole number from 1 to 30')
+}
+
+function stepOf(place: unknown): Decimal {
+  const step = typeof place === 'string' ? readNumeral(place.trim()).value : undefined
+  if (step?.gt(0)) return step
+  throw outOfRange(place, 'a step above zero, as text: "0.01"')
 }
 
 /** How many significant figures a numeral has. */
@@ -83,7 +88,8 @@ export function countFigures(
   options: { readonly wholeNumberZeros?: WholeNumberZeros } = {},
 ): FigureCount {
   if (typeof text !== 'string') throw notText(text)
-  const { value, place, ambiguous } = readNumeral(text.trim(), options.wholeNumberZeros)
+  if (typeof options !== 'object' || options === null) throw notOptions(options)
+  const { value, place, ambiguous } = readNumeral(text.trim(), zerosChoice(options.wholeNumberZeros))
   return { figures: figuresAt(value, place), ambiguous }
 }
 
@@ -111,5 +117,14 @@ function unknownRule(found: unknown): QuantityError {
     message: `${showFound(found)} is not a rule for ties.`,
     found: showFound(found),
     expected: '"half-even" or "half-up"',
+  })
+}
+
+function notOptions(found: unknown): QuantityError {
+  return new QuantityError({
+    code: 'quantity/unknown-option',
+    message: `${showFound(found)} does not hold options.`,
+    found: showFound(found),
+    expected: '{ wholeNumberZeros: "significant" }',
   })
 }

@@ -5,9 +5,10 @@
  */
 export type { Dimension, Divisor, Factor, Product, Quotient } from './dimension.js'
 export { countFigures, type FigureCount, type RoundTo, roundTo } from './figures.js'
+export { antilogarithm, logarithm, power, squareRoot } from './functions.js'
 export type { Distribution, InputFacts, InputKind, Naming, Role, StatedUncertainty } from './input.js'
 export type { WholeNumberZeros } from './numeral.js'
-export { antilogarithm, asDimension, logarithm, mean, power, squareRoot, sum, weightedSum } from './operations.js'
+export { asDimension, mean, sum, weightedSum } from './operations.js'
 export type { Quantity, QuantityJSON } from './quantity.js'
 export { type QuantityCode, QuantityError } from './quantity-error.js'
 export {
@@ -19,8 +20,8 @@ export {
   type QuantityText,
   quantity,
   tryQuantity,
-  type UncertaintyStatement,
 } from './read.js'
 export type { Rounding, TieRule } from './rounding.js'
 export type { Expression, RuleName, RuleSettings } from './rules.js'
+export type { SingleStatement, UncertaintyStatement } from './statement.js'
 export type { Unit, UnitOf, UnitSpellings } from './unit.js'

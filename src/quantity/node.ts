@@ -1,14 +1,26 @@
 import type { Decimal } from '../decimal.js'
-import { showFound } from '../errors.js'
+import { adopt } from './adopt.js'
 import { type Combination, conversionBetween, productOf, quotientOf } from './combine.js'
-import { type Dimension, nameDimension } from './dimension.js'
+import type { Dimension } from './dimension.js'
+import {
+  comparedWithOperator,
+  dimensionsDiffer,
+  divisionByZero,
+  largestResult,
+  noSuch,
+  notAQuantity,
+  outOfRange,
+  wrongDimension,
+} from './graph-error.js'
 import type { InputFacts, Naming } from './input.js'
+import { readNaming } from './naming.js'
 import type { Quantity, QuantityJSON } from './quantity.js'
-import { QuantityError } from './quantity-error.js'
 import { type Rule, type RuleName, type RuleSettings, rules } from './rules.js'
-import { writeQuantity } from './show.js'
+import { quantityJSON, writeQuantity } from './show.js'
 import { figuresAt } from './significance.js'
-import { findUnit, type Unit, units, unitsOf } from './unit.js'
+import { type Unit, units } from './unit.js'
+import { unitFor } from './unit-text.js'
+import { walk } from './walk.js'
 
 /** Marks a quantity whichever copy of the library made it: `instanceof` fails between module formats. */
 const brand: unique symbol = /* @__PURE__ */ Symbol.for('saltwright.quantity') as never
@@ -16,9 +28,6 @@ const brand: unique symbol = /* @__PURE__ */ Symbol.for('saltwright.quantity') a
 const noSettings: RuleSettings = {}
 const noNames: Naming = {}
 const noOperands: readonly Node[] = []
-
-/** The largest power of ten of a result; derivatives of what lies within still fit into a double. */
-const largestResult = 140
 
 /** A node of the calculation graph: the one implementation of {@link Quantity}. */
 class Node implements Quantity {
@@ -35,7 +44,6 @@ class Node implements Quantity {
   constructor(
     value: Decimal,
     unit: Unit,
-    dimension: Dimension,
     rule: RuleName | 'input',
     operands: readonly Node[],
     settings: RuleSettings,
@@ -44,13 +52,18 @@ class Node implements Quantity {
   ) {
     this.value = value
     this.unit = unit
-    this.dimension = dimension
+    this.dimension = units[unit].dimension
     this.rule = rule
     this.operands = operands
     this.settings = settings
     this.input = input
     this.naming = naming
     Object.freeze(this)
+  }
+
+  /** Whether a value was made by this copy of the library: nothing else has the private field. */
+  static made(value: unknown): value is Node {
+    return typeof value === 'object' && value !== null && #place in value
   }
 
   get [brand](): true {
@@ -68,11 +81,11 @@ class Node implements Quantity {
   }
 
   plus(other: Quantity): Node {
-    return join('sum', this, same(this, other))
+    return join('sum', this, other)
   }
 
   minus(other: Quantity): Node {
-    return join('difference', this, same(this, other))
+    return join('difference', this, other)
   }
 
   times(other: Quantity): Quantity<never> {
@@ -95,7 +108,7 @@ class Node implements Quantity {
   }
 
   compare(other: Quantity): number {
-    return this.value.cmp(same(this, other).value)
+    return this.value.cmp(convert(nodeLike(this, other), this.unit).value)
   }
 
   equals(other: Quantity): boolean {
@@ -103,8 +116,8 @@ class Node implements Quantity {
   }
 
   named(naming: Naming): Node {
-    const merged = Object.freeze({ ...this.naming, ...naming })
-    return new Node(this.value, this.unit, this.dimension, this.rule, this.operands, this.settings, this.input, merged)
+    const merged = Object.freeze({ ...this.naming, ...readNaming(naming) })
+    return new Node(this.value, this.unit, this.rule, this.operands, this.settings, this.input, merged)
   }
 
   toString(): string {
@@ -112,22 +125,12 @@ class Node implements Quantity {
   }
 
   toJSON(): QuantityJSON {
-    const { place, significantFigures } = this
-    const digits = place === null ? (this.input?.writtenPlace ?? 0) : place
-    const value = this.value.dp() < -digits ? this.value.toFixed(-digits) : this.value.toString()
-    const uncertainty = this.input?.uncertainty && { uncertainty: this.input.uncertainty.standard.toString() }
-    const known = significantFigures === null ? { exact: true as const } : { significantFigures }
-    return { value, unit: this.unit, ...known, ...uncertainty }
+    return quantityJSON(this)
   }
 
   [Symbol.toPrimitive](hint: string): string {
     if (hint !== 'number') return this.toString() // text + quantity prints; only comparing and calculating is refused
-    throw new QuantityError({
-      code: 'quantity/compared-with-operator',
-      message: 'Operators such as < and * do not know units; use compare, plus, minus, times or dividedBy.',
-      found: this.toString(),
-      expected: 'a method: a.compare(b) < 0, a.times(b)',
-    })
+    throw comparedWithOperator(this)
   }
 
   [Symbol.for('nodejs.util.inspect.custom')](): string {
@@ -152,33 +155,13 @@ function inputPlace({ input }: Node): number | null {
   return facts.kind === 'exact' ? null : facts.writtenPlace
 }
 
-/** Settles a whole graph without recursion, so that a sum of a hundred thousand readings does not exhaust the stack. */
-function settlePlaces(node: Node): void {
-  const open: Node[] = [node]
-  while (open.length > 0) {
-    const top = open[open.length - 1] as Node
-    const waiting = top.operands.filter((operand) => !operand.settled)
-    if (waiting.length > 0) {
-      for (const operand of waiting) open.push(operand)
-    } else {
-      top.settle()
-      open.pop()
-    }
-  }
+function settlePlaces(root: Node): void {
+  walk(root, { below: ({ operands }) => operands, isDone: (node) => node.settled, finish: (node) => node.settle() })
 }
 
 /** An input of the graph. */
 export function inputNode(value: Decimal, unit: Unit, facts: InputFacts, naming: Naming = noNames): Node {
-  return new Node(
-    value,
-    unit,
-    units[unit].dimension,
-    'input',
-    noOperands,
-    noSettings,
-    Object.freeze(facts),
-    Object.freeze(naming),
-  )
+  return new Node(value, unit, 'input', noOperands, noSettings, Object.freeze(facts), Object.freeze(naming))
 }
 
 /** The result of a rule. */
@@ -191,7 +174,7 @@ export function derivedNode(
 ): Node {
   const value = rules[rule].evaluate(operands, settings)
   if (!(Math.abs(value.e) <= largestResult)) throw outOfRange(value)
-  return new Node(value, unit, units[unit].dimension, rule, Object.freeze(operands), settings, undefined, naming)
+  return new Node(value, unit, rule, Object.freeze(operands), settings, undefined, naming)
 }
 
 /** The quantity in another unit of its dimension; itself where nothing changes. */
@@ -200,87 +183,48 @@ export function convert(node: Node, unit: Unit): Node {
   return derivedNode('conversion', [node], unit, conversionBetween(node.unit, unit))
 }
 
-/** Whether a value is a quantity, of this or another copy of the library. */
-export function isNode(value: unknown): value is Node {
-  return typeof value === 'object' && value !== null && (value as { readonly [brand]?: unknown })[brand] === true
-}
-
-/** The node behind a quantity. */
+/** The node behind a quantity; that of another copy of the library is made ours. */
 export function nodeOf(value: unknown): Node {
-  if (isNode(value)) return value
-  throw new QuantityError({
-    code: 'quantity/not-a-quantity',
-    message: `${showFound(value)} is not a quantity.`,
-    found: showFound(value),
-    expected: 'a quantity: quantity("3.977 g") or exact("2")',
-  })
+  if (Node.made(value)) return value
+  const adopted = isBranded(value) ? adopt(value, foreigners, { input: inputNode, derived: derivedNode }) : undefined
+  if (adopted !== undefined) return adopted
+  throw notAQuantity(value)
 }
 
-/** The unit a text names, if it measures the dimension. */
-export function unitFor(text: unknown, dimension: Dimension): Unit {
-  const unit = typeof text === 'string' ? findUnit(text.trim()) : undefined
-  const expected = unitsOf(dimension).join(', ')
-  if (unit === undefined) {
-    throw new QuantityError({
-      code: 'quantity/unknown-unit',
-      message: `${showFound(text)} is not a unit.`,
-      found: showFound(text),
-      expected,
-    })
+/** What became of quantities of other copies of the library. */
+const foreigners: WeakMap<object, Node> = /* @__PURE__ */ new WeakMap()
+
+/** Whether a value is a quantity, of this or another copy of the library. */
+export function isBranded(value: unknown): value is Quantity {
+  if (typeof value !== 'object' || value === null) return false
+  try {
+    return Reflect.get(value, brand) === true
+  } catch {
+    return false // a proxy that answers nothing
   }
-  if (units[unit].dimension === dimension) return unit
-  throw new QuantityError({
-    code: 'quantity/wrong-dimension',
-    message: `${unit} is a unit of ${nameDimension(units[unit].dimension)}, not of ${nameDimension(dimension)}.`,
-    found: unit,
-    expected,
-  })
+}
+
+/** The node behind a quantity of the dimension. */
+export function nodeIn(value: unknown, dimension: Dimension): Node {
+  const node = nodeOf(value)
+  if (node.dimension === dimension) return node
+  throw wrongDimension(node, dimension)
 }
 
 function combined(rule: 'product' | 'quotient', left: Node, right: Node, plan: Combination): Node {
   return derivedNode(rule, [convert(left, plan.left), convert(right, plan.right)], plan.unit)
 }
 
-function join(rule: 'sum' | 'difference', left: Node, right: Node): Node {
-  if (left.unit !== 'degC') return derivedNode(rule, [left, right], left.unit)
-  return derivedNode(rule, [convert(left, 'K'), convert(right, 'K')], 'K')
+/** Temperatures add on the absolute scale: the difference of two is in kelvins. */
+function join(rule: 'sum' | 'difference', left: Node, other: unknown): Node {
+  const right = nodeLike(left, other)
+  const unit = left.unit === 'degC' ? 'K' : left.unit
+  return derivedNode(rule, [convert(left, unit), convert(right, unit)], unit)
 }
 
-function same(node: Node, other: unknown): Node {
+/** The node behind a quantity of the same dimension as another. */
+export function nodeLike(node: Node, other: unknown): Node {
   const right = nodeOf(other)
-  if (right.dimension === node.dimension) return convert(right, node.unit)
-  throw new QuantityError({
-    code: 'quantity/dimensions-differ',
-    message: `${nameDimension(node.dimension)} and ${nameDimension(right.dimension)} neither add nor compare.`,
-    found: right.toString(),
-    expected: `${nameDimension(node.dimension)}, in ${unitsOf(node.dimension).join(', ')}`,
-  })
-}
-
-function noSuch(what: 'product' | 'quotient', left: Node, right: Node): QuantityError {
-  const words = what === 'product' ? 'times' : 'divided by'
-  return new QuantityError({
-    code: `quantity/no-such-${what}`,
-    message: `${nameDimension(left.dimension)} ${words} ${nameDimension(right.dimension)} is no quantity known here.`,
-    found: `${left.toString()} ${words} ${right.toString()}`,
-    expected: 'dimensions that go together, such as a mass and a molar mass',
-  })
-}
-
-function divisionByZero(right: Node): QuantityError {
-  return new QuantityError({
-    code: 'quantity/division-by-zero',
-    message: 'A number is divided by zero.',
-    found: right.toString(),
-    expected: 'a divisor other than zero',
-  })
-}
-
-function outOfRange(value: Decimal): QuantityError {
-  return new QuantityError({
-    code: 'quantity/out-of-range',
-    message: `A result has a power of ten beyond ${largestResult}.`,
-    found: value.toString(),
-    expected: `a power of ten between -${largestResult} and ${largestResult}`,
-  })
+  if (right.dimension === node.dimension) return right
+  throw dimensionsDiffer(node, right)
 }

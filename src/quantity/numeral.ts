@@ -8,6 +8,21 @@ import { type QuantityCode, QuantityError } from './quantity-error.js'
  */
 export type WholeNumberZeros = 'placeholders' | 'significant' | 'reject'
 
+const zerosChoices: readonly unknown[] = ['placeholders', 'significant', 'reject']
+
+/** The choice of a reading of trailing zeros, checked; `"placeholders"` unless said. */
+export function zerosChoice(given: unknown): WholeNumberZeros {
+  if (given === undefined) return 'placeholders'
+  if (zerosChoices.includes(given)) return given as WholeNumberZeros
+  throw new QuantityError({
+    code: 'quantity/unknown-option',
+    message: `${showFound(given)} is not a choice for wholeNumberZeros.`,
+    path: ['wholeNumberZeros'],
+    found: showFound(given),
+    expected: zerosChoices.join(', '),
+  })
+}
+
 /** A number as written. */
 export interface Numeral {
   /** Its value, every digit kept. */
@@ -31,51 +46,75 @@ interface Scan {
   readonly negative: boolean
 }
 
+interface Digits {
+  readonly digits: string
+  readonly end: number
+}
+
 interface Power {
   readonly exponent: number
   readonly end: number
 }
 
+const signs = '+-−'
 const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹'
 const spaces = ' \u00a0\u2009\u202f'
 
+/** A numeral at the start of a text, before it is settled what its trailing zeros mean. */
+export interface WrittenNumeral {
+  /** Its value, every digit kept. */
+  readonly value: Decimal
+  /** Exponent of ten of the last digit written. */
+  readonly last: number
+  /** How many trailing zeros of a whole number leave open whether they were read. */
+  readonly idle: number
+  /** Where in the text it ends. */
+  readonly end: number
+}
+
 /** Reads a whole text as one numeral. */
-export function readNumeral(text: string, zeros: WholeNumberZeros = 'placeholders', offset = 0): Numeral {
-  const scan = scanNumeral(text, 0, offset)
-  if (scan.end < text.length) throw notANumeral(text, scan.end, offset)
-  return numeralOf(scan, text, zeros, offset)
+export function readNumeral(text: string, zeros: WholeNumberZeros = 'placeholders'): Numeral {
+  const written = readLeadingNumeral(text)
+  if (written.end < text.length) throw notANumeral(text, written.end, 0)
+  return settleZeros(written, zeros, text)
 }
 
-/** Reads the numeral that a text starts with, and says where it ends. */
-export function readLeadingNumeral(
-  text: string,
-  zeros: WholeNumberZeros = 'placeholders',
-  offset = 0,
-): { readonly numeral: Numeral; readonly end: number } {
-  const scan = scanNumeral(text, 0, offset)
-  return { numeral: numeralOf(scan, text.slice(0, scan.end), zeros, offset), end: scan.end }
+/** Decides what trailing zeros of a whole number mean. */
+export function settleZeros(written: WrittenNumeral, zeros: WholeNumberZeros, text: string, offset = 0): Numeral {
+  const { value, last, idle, end } = written
+  if (idle > 0 && zeros === 'reject') throw ambiguousZeros(text.slice(0, end), offset)
+  return { value, place: last + (zeros === 'placeholders' ? idle : 0), ambiguous: idle > 0 }
 }
 
-function numeralOf(scan: Scan, text: string, zeros: WholeNumberZeros, offset: number): Numeral {
+/** The power of ten at a place of a text, such as `e-3` or `× 10^-3`; undefined where there is none. */
+export function readPowerOfTen(text: string, from: number, offset: number): Power | undefined {
+  const { exponent, end } = scanExponent(text, from)
+  if (exponent === null) return undefined
+  if (Math.abs(exponent) > largestExponent) throw exponentOutOfRange(text, offset)
+  return { exponent, end }
+}
+
+/** Reads the numeral that a text starts with. */
+export function readLeadingNumeral(text: string, offset = 0): WrittenNumeral {
+  const scan = scanNumeral(text, offset)
   const exponent = scan.exponent ?? 0
-  const scale = exponent - (scan.decimals ?? 0)
+  const last = exponent - (scan.decimals ?? 0)
   if (Math.abs(exponent) > largestExponent) throw exponentOutOfRange(text, offset)
   const digits = stripLeadingZeros(scan.digits)
-  const value = new Decimal(`${scan.negative ? '-' : ''}${digits}e${scale}`)
+  const value = new Decimal(`${scan.negative ? '-' : ''}${digits}e${last}`)
+  if (Math.abs(value.e) > largestExponent) throw exponentOutOfRange(text, offset)
   const idle = scan.decimals === null && scan.exponent === null ? trailingZeros(digits) : 0
-  if (idle > 0 && zeros === 'reject') throw ambiguousZeros(text, offset)
-  return { value, place: scale + (zeros === 'placeholders' ? idle : 0), ambiguous: idle > 0 }
+  return { value, last, idle, end: scan.end }
 }
 
-function scanNumeral(text: string, from: number, offset: number): Scan {
-  let at = from
-  const sign = text[at] ?? ''
-  if ('+-−'.includes(sign) && sign !== '') at += 1
-  const whole = scanDigits(text, at)
+function scanNumeral(text: string, offset: number): Scan {
+  const sign = text[0] ?? ' '
+  const start = signs.includes(sign) ? 1 : 0
+  const whole = scanWhole(text, start)
   const hasPoint = text[whole.end] === '.'
-  const part = hasPoint ? scanDigits(text, whole.end + 1) : { digits: '', end: whole.end }
+  const part = hasPoint ? scanDecimals(text, whole.end + 1) : { digits: '', end: whole.end }
   const digits = whole.digits + part.digits
-  if (digits === '') throw notANumeral(text, at, offset)
+  if (digits === '') throw notANumeral(text, start, offset)
   if (text[part.end] === ',') throw decimalComma(text, part.end, offset)
   if (digits.length > longest) throw tooLong(text, offset)
   const power = scanExponent(text, part.end)
@@ -88,19 +127,31 @@ function scanNumeral(text: string, from: number, offset: number): Scan {
   }
 }
 
-/** Digits, in groups of three after a thin or plain space if so written: `100 021.47`. */
-function scanDigits(text: string, from: number): { readonly digits: string; readonly end: number } {
-  let at = from
-  let digits = ''
-  for (;;) {
-    const run = digitRun(text, at)
-    digits += text.slice(at, run)
-    const group = run + 1
-    const grouped =
-      run > at && run < text.length && spaces.includes(text[run] as string) && digitRun(text, group) === group + 3
-    if (!grouped) return { digits, end: run }
-    at = group
+/** Digits before the point; in groups of three after a space if so written: `100 021`. */
+function scanWhole(text: string, from: number): Digits {
+  const end = digitRun(text, from)
+  const lead = { digits: text.slice(from, end), end }
+  return end > from && end - from <= 3 ? scanGroups(text, lead, 3) : lead
+}
+
+/** Digits after the point. The last group may have two digits, not one: in `0.500 1` the 1 is a unit. */
+function scanDecimals(text: string, from: number): Digits {
+  const end = digitRun(text, from)
+  const lead = { digits: text.slice(from, end), end }
+  return end - from === 3 ? scanGroups(text, lead, 2) : lead
+}
+
+function scanGroups(text: string, lead: Digits, shortest: number): Digits {
+  let { digits, end } = lead
+  while (end < text.length && spaces.includes(text[end] as string)) {
+    const next = digitRun(text, end + 1)
+    const size = next - end - 1
+    if (size < shortest || size > 3) break
+    digits += text.slice(end + 1, next)
+    end = next
+    if (size < 3) break
   }
+  return { digits, end }
 }
 
 function digitRun(text: string, from: number): number {
@@ -120,13 +171,17 @@ function scanExponent(text: string, from: number): Power | { readonly exponent: 
   const times = skipSpaces(text, from)
   if (!'×x*·⋅'.includes(text[times] ?? ' ')) return none
   const ten = skipSpaces(text, times + 1)
-  if (text.slice(ten, ten + 2) !== '10') return none
-  const caret = text[ten + 2] === '^' ? ten + 3 : ten + 2
-  return scanPower(text, caret) ?? scanSuperscript(text, caret) ?? none
+  return text.startsWith('10', ten) ? (scanPowerOfTen(text, ten + 2) ?? none) : none
+}
+
+/** What follows the ten: a caret, a sign or raised digits; without one of them `x 1000` would be a power of ten. */
+function scanPowerOfTen(text: string, from: number): Power | undefined {
+  if (text[from] === '^') return scanPower(text, from + 1) ?? scanSuperscript(text, from + 1)
+  return signs.includes(text[from] ?? ' ') ? scanPower(text, from) : scanSuperscript(text, from)
 }
 
 function scanPower(text: string, from: number): Power | undefined {
-  const signed = '+-−'.includes(text[from] ?? ' ') ? from + 1 : from
+  const signed = signs.includes(text[from] ?? ' ') ? from + 1 : from
   const end = digitRun(text, signed)
   if (end === signed) return undefined
   return { exponent: powerOf(text.slice(signed, end), text[from]), end }
@@ -188,7 +243,7 @@ function decimalComma(text: string, at: number, offset: number): QuantityError {
     {
       message: `${showFound(text)} has a comma: it could be a decimal sign or a mark of thousands, so it is not read.`,
       expected: 'a point as the decimal sign, and no mark of thousands',
-      hint: text.replace(',', '.'),
+      hint: text.slice(0, longest).replace(',', '.'),
     },
   )
 }
@@ -225,7 +280,7 @@ function ambiguousZeros(text: string, offset: number): QuantityError {
     {
       message: `${showFound(text)} does not say whether its trailing zeros are significant.`,
       expected: 'a decimal point behind it, or a power of ten: 250. or 2.50e2',
-      hint: `${text}.`,
+      hint: `${text.slice(0, longest)}.`,
     },
   )
 }

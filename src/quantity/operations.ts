@@ -1,10 +1,10 @@
 import { Decimal } from '../decimal.js'
 import { showFound } from '../errors.js'
-import { type Dimension, nameDimension } from './dimension.js'
-import { convert, derivedNode, type Node, nodeOf } from './node.js'
+import { type Dimension, isDimension } from './dimension.js'
+import { convert, derivedNode, type Node, nodeIn, nodeLike, nodeOf } from './node.js'
 import type { Quantity } from './quantity.js'
 import { QuantityError } from './quantity-error.js'
-import type { RuleName } from './rules.js'
+import type { Unit } from './unit.js'
 
 /**
  * The sum of any number of quantities of one dimension, in the unit of the first.
@@ -12,7 +12,8 @@ import type { RuleName } from './rules.js'
  * @typeParam D - Their dimension.
  * @param terms - One or more quantities.
  * @returns Their sum; the coarsest last place of the terms is its last significant place.
- * @throws {@link QuantityError} `quantity/nothing-to-average` for an empty list, `quantity/dimensions-differ`.
+ * @throws {@link QuantityError} `quantity/nothing-to-average` for an empty list, `quantity/dimensions-differ`,
+ *   `quantity/not-a-quantity`.
  * @source OpenStax, Chemistry 2e, section 1.5.
  *
  * @example
@@ -32,7 +33,8 @@ export function sum<D extends Dimension>(terms: readonly Quantity<D>[]): Quantit
  * @typeParam D - Their dimension.
  * @param readings - One or more quantities.
  * @returns Their mean, shown to the place of the readings.
- * @throws {@link QuantityError} `quantity/nothing-to-average` for an empty list, `quantity/dimensions-differ`.
+ * @throws {@link QuantityError} `quantity/nothing-to-average` for an empty list, `quantity/dimensions-differ`,
+ *   `quantity/not-a-quantity`.
  * @source The place of the readings is kept: common practice, no source.
  *
  * @example
@@ -46,12 +48,26 @@ export function mean<D extends Dimension>(readings: readonly Quantity<D>[]): Qua
   return joined('mean', readings)
 }
 
-function joined<D extends Dimension>(rule: RuleName & ('sum' | 'mean'), list: readonly Quantity<D>[]): Quantity<D> {
-  const [first, ...rest] = list.map(nodeOf)
-  if (first === undefined) throw nothing()
-  const unit = first.unit === 'degC' ? 'K' : first.unit
-  const operands = [first, ...rest].map((node) => convert(expectNode(node, first.dimension), unit))
-  return derivedNode(rule, operands, unit) as Quantity as Quantity<D>
+function joined<D extends Dimension>(rule: 'sum' | 'mean', list: readonly Quantity<D>[]): Quantity<D> {
+  const nodes = alike(list)
+  const { unit } = nodes[0]
+  const to = unit === 'degC' && rule === 'sum' ? 'K' : unit // the mean of temperatures is one, their sum is not
+  return derivedNode(rule, converted(nodes, to), to) as Quantity as Quantity<D>
+}
+
+type Nodes = readonly [Node, ...Node[]]
+
+/** The nodes of a list that is not empty, all of one dimension. */
+function alike(list: unknown): Nodes {
+  if (!Array.isArray(list)) throw notAList(list)
+  const [first, ...rest] = list
+  if (list.length === 0) throw nothing()
+  const node = nodeOf(first)
+  return [node, ...rest.map((one) => nodeLike(node, one))]
+}
+
+function converted(nodes: Nodes, unit: Unit): readonly Node[] {
+  return nodes.map((node) => convert(node, unit))
 }
 
 /**
@@ -60,7 +76,8 @@ function joined<D extends Dimension>(rule: RuleName & ('sum' | 'mean'), list: re
  * @typeParam D - The dimension of the terms.
  * @param terms - Each quantity with how often it counts; counts are exact.
  * @returns The sum. A whole count keeps the last significant place of its term, as adding it n times does.
- * @throws {@link QuantityError} `quantity/nothing-to-average` for an empty list, `quantity/dimensions-differ`.
+ * @throws {@link QuantityError} `quantity/nothing-to-average` for an empty list, `quantity/dimensions-differ`,
+ *   `quantity/not-a-quantity`.
  * @source Sums by place: OpenStax, Chemistry 2e, section 1.5.
  *
  * @example
@@ -77,99 +94,19 @@ function joined<D extends Dimension>(rule: RuleName & ('sum' | 'mean'), list: re
 export function weightedSum<D extends Dimension>(
   terms: readonly { readonly times: number | Decimal; readonly of: Quantity<D> }[],
 ): Quantity<D> {
-  const nodes = terms.map(({ of }) => nodeOf(of))
-  const [first] = nodes
-  if (first === undefined) throw nothing()
-  const operands = nodes.map((node) => convert(expectNode(node, first.dimension), first.unit))
-  const counts = Object.freeze(terms.map(({ times }) => new Decimal(times)))
-  return derivedNode('weightedSum', operands, first.unit, { counts }) as Quantity as Quantity<D>
+  if (!Array.isArray(terms)) throw notAList(terms)
+  const counts = Object.freeze(terms.map((term) => readCount(term?.times)))
+  const nodes = alike(terms.map(({ of }) => of))
+  const unit = nodes[0].unit === 'degC' ? 'K' : nodes[0].unit
+  return derivedNode('weightedSum', converted(nodes, unit), unit, { counts }) as Quantity as Quantity<D>
 }
 
-/**
- * A ratio to a whole power.
- *
- * @param base - A ratio.
- * @param exponent - A whole number from -20 to 20.
- * @returns The power, with the figures of the base.
- * @throws {@link QuantityError} `quantity/not-a-whole-power`, `quantity/wrong-dimension`, `quantity/division-by-zero`.
- * @source Powers keep figures as products do: OpenStax, Chemistry 2e, section 1.5.
- *
- * @example
- * ```ts
- * import { power, quantity } from 'saltwright/quantity'
- *
- * power(quantity('1.20'), 2).toString() // => '1.44'
- * ```
- */
-export function power(base: Quantity<'ratio'>, exponent: number): Quantity<'ratio'> {
-  const node = ratioNode(base)
-  if (!Number.isInteger(exponent) || Math.abs(exponent) > 20) throw notWholePower(exponent)
-  if (node.value.isZero() && exponent < 0) throw zeroToNegative(node)
-  return derivedNode('power', [node], '1', { exponent }) as Quantity as Quantity<'ratio'>
-}
+const largestCount = 1e15
 
-/**
- * The square root of a ratio.
- *
- * @param of - A ratio of zero or more.
- * @returns The root, with the figures of the argument.
- * @throws {@link QuantityError} `quantity/root-of-negative`, `quantity/wrong-dimension`.
- * @source OpenStax, Chemistry 2e, Appendix B, square roots.
- *
- * @example
- * ```ts
- * import { quantity, squareRoot } from 'saltwright/quantity'
- *
- * squareRoot(quantity('2.25')).toString() // => '1.50'
- * ```
- */
-export function squareRoot(of: Quantity<'ratio'>): Quantity<'ratio'> {
-  const node = ratioNode(of)
-  if (node.value.lt(0)) throw outsideDomain('quantity/root-of-negative', 'square root', node, 'zero or more')
-  return derivedNode('squareRoot', [node], '1') as Quantity as Quantity<'ratio'>
-}
-
-/**
- * The decimal logarithm of a ratio.
- *
- * @param of - A ratio above zero.
- * @returns The logarithm, with as many decimals as the argument has significant figures.
- * @throws {@link QuantityError} `quantity/logarithm-of-non-positive`, `quantity/wrong-dimension`.
- * @source OpenStax, Chemistry 2e, section 14.2 and Appendix B.
- *
- * @example
- * ```ts
- * import { logarithm, quantity } from 'saltwright/quantity'
- *
- * logarithm(quantity('1.0e-7')).toString() // => '-7.00'
- * ```
- */
-export function logarithm(of: Quantity<'ratio'>): Quantity<'ratio'> {
-  const node = ratioNode(of)
-  if (!node.value.gt(0))
-    throw outsideDomain('quantity/logarithm-of-non-positive', 'logarithm', node, 'a number above zero')
-  return derivedNode('logarithm', [node], '1') as Quantity as Quantity<'ratio'>
-}
-
-/**
- * Ten to the power of a ratio: the inverse of {@link logarithm}.
- *
- * @param exponent - A ratio between -140 and 140.
- * @returns The antilogarithm, with as many significant figures as the exponent has decimals.
- * @throws {@link QuantityError} `quantity/out-of-range`, `quantity/wrong-dimension`.
- * @source OpenStax, Chemistry 2e, section 14.2 and Appendix B.
- *
- * @example
- * ```ts
- * import { antilogarithm, quantity } from 'saltwright/quantity'
- *
- * antilogarithm(quantity('-6.52')).toString() // => '3.0e-7'
- * ```
- */
-export function antilogarithm(exponent: Quantity<'ratio'>): Quantity<'ratio'> {
-  const node = ratioNode(exponent)
-  if (node.value.abs().gt(140)) throw outsideDomain('quantity/out-of-range', 'antilogarithm', node, '-140 to 140')
-  return derivedNode('antilogarithm', [node], '1') as Quantity as Quantity<'ratio'>
+function readCount(times: unknown): Decimal {
+  const count = typeof times === 'number' || Decimal.isDecimal(times) ? new Decimal(times) : undefined
+  if (count === undefined || !count.abs().lte(largestCount)) throw notACount(times)
+  return count
 }
 
 /**
@@ -191,21 +128,7 @@ export function antilogarithm(exponent: Quantity<'ratio'>): Quantity<'ratio'> {
  * ```
  */
 export function asDimension<D extends Dimension>(q: Quantity, dimension: D): Quantity<D> {
-  return expectNode(nodeOf(q), dimension) as Quantity as Quantity<D>
-}
-
-function expectNode(node: Node, dimension: Dimension): Node {
-  if (node.dimension === dimension) return node
-  throw new QuantityError({
-    code: 'quantity/wrong-dimension',
-    message: `${node.toString()} is ${nameDimension(node.dimension)}, not ${nameDimension(dimension)}.`,
-    found: node.toString(),
-    expected: nameDimension(dimension),
-  })
-}
-
-function ratioNode(q: Quantity): Node {
-  return convert(expectNode(nodeOf(q), 'ratio'), '1')
+  return nodeIn(q, knownDimension(dimension)) as Quantity as Quantity<D>
 }
 
 function nothing(): QuantityError {
@@ -217,34 +140,31 @@ function nothing(): QuantityError {
   })
 }
 
-function notWholePower(exponent: unknown): QuantityError {
+function notAList(found: unknown): QuantityError {
   return new QuantityError({
-    code: 'quantity/not-a-whole-power',
-    message: `${showFound(exponent)} is not a whole exponent from -20 to 20.`,
-    found: showFound(exponent),
-    expected: 'a whole number from -20 to 20',
+    code: 'quantity/not-a-quantity',
+    message: `${showFound(found)} is not a list of quantities.`,
+    found: showFound(found),
+    expected: 'an array of quantities',
   })
 }
 
-function zeroToNegative(node: Node): QuantityError {
+function notACount(found: unknown): QuantityError {
   return new QuantityError({
-    code: 'quantity/division-by-zero',
-    message: 'Zero has no negative power.',
-    found: node.toString(),
-    expected: 'a base other than zero',
+    code: 'quantity/not-a-count',
+    message: `${showFound(found)} does not say how often a term counts.`,
+    found: showFound(found),
+    expected: 'a finite number',
   })
 }
 
-function outsideDomain(
-  code: 'quantity/root-of-negative' | 'quantity/logarithm-of-non-positive' | 'quantity/out-of-range',
-  what: string,
-  node: Node,
-  expected: string,
-): QuantityError {
-  return new QuantityError({
-    code,
-    message: `${node.toString()} has no ${what} here.`,
-    found: node.toString(),
-    expected,
+/** A dimension that exists: names such as `constructor` come out of objects, too. */
+function knownDimension(dimension: unknown): Dimension {
+  if (isDimension(dimension)) return dimension
+  throw new QuantityError({
+    code: 'quantity/unknown-option',
+    message: `${showFound(dimension)} is not a dimension.`,
+    found: showFound(dimension),
+    expected: 'a dimension such as "mass" or "amount"',
   })
 }

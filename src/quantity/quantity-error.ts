@@ -19,6 +19,7 @@ export type QuantityCode =
   | 'quantity/division-by-zero'
   | 'quantity/out-of-range'
   | 'quantity/logarithm-of-non-positive'
+  | 'quantity/not-a-count'
   | 'quantity/not-a-whole-power'
   | 'quantity/root-of-negative'
   | 'quantity/nothing-to-average'

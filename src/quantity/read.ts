@@ -1,39 +1,36 @@
-import { Decimal } from '../decimal.js'
 import { attempt, type Outcome, showFound } from '../errors.js'
 import type { Dimension } from './dimension.js'
-import type { Distribution, InputKind, Naming, StatedUncertainty } from './input.js'
-import { convert, inputNode, isNode, type Node, unitFor } from './node.js'
-import { type Numeral, readLeadingNumeral, readNumeral, type WholeNumberZeros } from './numeral.js'
+import type { InputFacts, InputKind, Naming } from './input.js'
+import { readNaming } from './naming.js'
+import { inputNode, isBranded, type Node } from './node.js'
+import { type WholeNumberZeros, zerosChoice } from './numeral.js'
 import type { Quantity } from './quantity.js'
 import { QuantityError } from './quantity-error.js'
-import { findUnit, type Unit, type UnitSpellings, units } from './unit.js'
+import { badUncertainty, readFactor, readUncertainty, type UncertaintyStatement } from './statement.js'
+import { type QuantityParts, readQuantityText } from './text.js'
+import type { UnitSpellings } from './unit.js'
 
 /** The dimension that a text of a number and a unit has; `never` where the unit is unknown or a comma stands in the number. */
 export type DimensionOf<T extends string> = string extends T
   ? Dimension
-  : T extends `${infer N} ${infer U}`
-    ? N extends `${string},${string}`
-      ? never
-      : U extends keyof UnitSpellings
-        ? UnitSpellings[U]
-        : N extends `(${string}`
-          ? Dimension
+  : T extends `(${infer N}) ${infer U}`
+    ? WithUnit<N, U>
+    : T extends `${infer N} ${infer U}`
+      ? WithUnit<N, U>
+      : T extends `${string}%`
+        ? 'ratio'
+        : T extends `${number}` | `${number}(${string})` | `(${string})`
+          ? 'ratio'
           : never
-    : T extends `${string}%`
-      ? 'ratio'
-      : T extends `${string},${string}`
-        ? never
-        : 'ratio'
+
+type WithUnit<N extends string, U extends string> = N extends `${string},${string}`
+  ? never
+  : U extends keyof UnitSpellings
+    ? UnitSpellings[U]
+    : never
 
 /** Text that an editor accepts where a quantity is read. */
 export type QuantityText<T extends string> = DimensionOf<T> extends never ? never : T
-
-/** What is known of the uncertainty of an input; masses, volumes and so on as text with a unit of the same dimension. */
-export type UncertaintyStatement =
-  | string
-  | { readonly standard: string; readonly degreesOfFreedom?: number }
-  | { readonly expanded: string; readonly coverageFactor: string; readonly degreesOfFreedom?: number }
-  | { readonly halfWidth: string; readonly distribution: Exclude<Distribution, 'normal'> }
 
 /** What can be said of an input beside its number. */
 export interface InputOptions extends Naming {
@@ -41,6 +38,11 @@ export interface InputOptions extends Naming {
   readonly uncertainty?: UncertaintyStatement
   /** What trailing zeros of a whole number mean; `"placeholders"` unless said. */
   readonly wholeNumberZeros?: WholeNumberZeros
+  /**
+   * What the number in brackets or after a plus-minus sign is: an expanded uncertainty with this coverage factor, as text. Unless
+   * said it is a standard uncertainty, as JCGM 100:2008, 7.2.2 writes them.
+   */
+  readonly coverageFactor?: string
   /** A name that stays the same wherever this measurement is saved. */
   readonly id?: string
 }
@@ -49,13 +51,14 @@ export interface InputOptions extends Naming {
  * A measured number with its unit, as read off an instrument or a label: its digits say what was read.
  *
  * @typeParam T - The text, so that an editor marks an unknown unit.
- * @param text - A decimal numeral and a unit: `3.977 g`, `2.50e2 mL`, `96 %`. A bare numeral is a ratio.
+ * @param text - A decimal numeral and a unit: `3.977 g`, `2.50e2 mL`, `96 %`. A bare numeral is a ratio. With its uncertainty:
+ *   `3.9772(21) g` or `(3.9772 ± 0.0021) g`.
  * @param options - Names, uncertainty, and what trailing zeros of a whole number mean.
  * @returns The quantity, with as many significant figures as digits were written.
  * @throws {@link QuantityError} `quantity/not-text`, `quantity/javascript-number`, `quantity/empty`,
  *   `quantity/not-a-numeral`, `quantity/decimal-comma`, `quantity/exponent-out-of-range`, `quantity/too-long`,
  *   `quantity/ambiguous-zeros`, `quantity/unknown-unit`, `quantity/bad-uncertainty`, `quantity/unknown-option`.
- * @source Counting figures: OpenStax, Chemistry 2e, section 1.5.
+ * @source Counting figures: OpenStax, Chemistry 2e, section 1.5. Forms with an uncertainty: JCGM 100:2008, 7.2.2.
  *
  * @example
  * ```ts
@@ -109,6 +112,7 @@ export function exact(value: string | number, options: InputOptions = {}): Quant
  * @param options - Names and uncertainty.
  * @returns The quantity.
  * @throws {@link QuantityError} the codes of {@link quantity}.
+ * @source Printed digits limit figures: OpenStax, Chemistry 2e, section 1.5.
  *
  * @example
  * ```ts
@@ -142,75 +146,34 @@ export function tryQuantity(text: unknown, options: InputOptions = {}): Outcome<
   return attempt(() => readInput(text, 'measured', options))
 }
 
-function readInput(text: unknown, kind: InputKind, options: InputOptions): Node {
-  const { numeral, unit } = readNumberAndUnit(text, options.wholeNumberZeros)
-  const { label, symbol, of, role } = options
-  return inputNode(
-    numeral.value,
-    unit,
-    {
-      kind,
-      writtenPlace: numeral.place,
-      ambiguous: numeral.ambiguous,
-      uncertainty: options.uncertainty === undefined ? undefined : readUncertainty(options.uncertainty, unit),
-      id: options.id,
-    },
-    dropUndefined({ label, symbol, of, role }),
-  )
+function readInput(text: unknown, kind: InputKind, options: unknown): Node {
+  const known = readOptions(options)
+  const parts = readQuantityText(text, zerosChoice(known.wholeNumberZeros))
+  const naming = readNaming(known)
+  const { value, place, ambiguous } = parts.numeral
+  const uncertainty = uncertaintyOf(parts, kind, known)
+  const open = ambiguous && kind !== 'exact'
+  return inputNode(value, parts.unit, { kind, writtenPlace: place, ambiguous: open, uncertainty, id: known.id }, naming)
 }
 
-function dropUndefined(naming: { readonly [K in keyof Naming]: Naming[K] | undefined }): Naming {
-  return Object.fromEntries(Object.entries(naming).filter(([, value]) => value !== undefined))
+function readOptions(options: unknown): InputOptions {
+  if (typeof options !== 'object' || options === null) throw unknownOption(options, 'options in an object')
+  const { id } = options as InputOptions
+  if (id !== undefined && (typeof id !== 'string' || id === ''))
+    throw unknownOption(id, 'for id a text that is not empty')
+  return options
 }
 
-function readNumberAndUnit(
-  value: unknown,
-  zeros: WholeNumberZeros | undefined,
-): { readonly numeral: Numeral; readonly unit: Unit } {
-  if (zeros !== undefined && !['placeholders', 'significant', 'reject'].includes(zeros)) throw unknownZeros(zeros)
-  if (typeof value !== 'string') throw notText(value)
-  const text = value.trim()
-  if (text === '') throw empty()
-  const offset = value.length - value.trimStart().length
-  const { numeral, end } = readLeadingNumeral(text, zeros, offset)
-  const rest = text.slice(end).trim()
-  const unit = findUnit(rest)
-  if (unit !== undefined) return { numeral, unit }
-  const start = offset + text.length - rest.length
-  throw unknownUnit(rest, { start, end: start + rest.length })
-}
-
-/** The stated uncertainty of an input, as a standard uncertainty in the unit of the input. */
-export function readUncertainty(statement: UncertaintyStatement, unit: Unit): StatedUncertainty {
-  if (typeof statement === 'string') return { standard: spread(statement, unit), distribution: 'normal' }
-  if (typeof statement !== 'object' || statement === null)
-    throw badUncertainty(statement, 'an uncertainty with its unit')
-  if ('halfWidth' in statement) {
-    const divisor = divisors[statement.distribution]
-    if (divisor === undefined) throw badUncertainty(statement.distribution, Object.keys(divisors).join(', '))
-    return {
-      standard: spread(statement.halfWidth, unit).div(new Decimal(divisor).sqrt()),
-      distribution: statement.distribution,
-    }
-  }
-  const degrees = statement.degreesOfFreedom === undefined ? {} : { degreesOfFreedom: statement.degreesOfFreedom }
-  if ('standard' in statement) return { standard: spread(statement.standard, unit), distribution: 'normal', ...degrees }
-  const k = readNumeral(statement.coverageFactor).value
-  if (!k.gt(0)) throw badUncertainty(statement.coverageFactor, 'a coverage factor above zero')
-  return { standard: spread(statement.expanded, unit).div(k), distribution: 'normal', ...degrees }
-}
-
-/** Half-width squared over variance: JCGM 100:2008, 4.3.7 and 4.3.9; the arcsine from H.1 and F.2.4.4. */
-const divisors: Readonly<Record<string, number>> = { rectangular: 3, triangular: 6, arcsine: 2 }
-
-function spread(text: unknown, unit: Unit): Decimal {
-  const { numeral, unit: written } = readNumberAndUnit(text, undefined)
-  unitFor(written, units[unit].dimension)
-  if (numeral.value.isNegative() && !numeral.value.isZero())
-    throw badUncertainty(text, 'an uncertainty of zero or more')
-  const facts = { kind: 'exact', writtenPlace: 0, ambiguous: false, uncertainty: undefined, id: undefined } as const
-  const difference = written === 'degC' || unit === 'degC' ? numeral.value : undefined
-  return difference ?? convert(inputNode(numeral.value, written, facts), unit).value
+function uncertaintyOf(parts: QuantityParts, kind: InputKind, options: InputOptions): InputFacts['uncertainty'] {
+  const { uncertainty, coverageFactor } = options
+  const { spread, unit } = parts
+  if (spread === undefined && uncertainty === undefined) return undefined
+  if (kind === 'exact')
+    throw badUncertainty(uncertainty ?? spread?.toString(), 'no uncertainty, for an exact number has none')
+  if (spread === undefined) return readUncertainty(uncertainty, unit)
+  if (uncertainty !== undefined) throw badUncertainty(uncertainty, 'one uncertainty: in the text or as an option')
+  const standard = coverageFactor === undefined ? spread : spread.div(readFactor(coverageFactor))
+  return Object.freeze({ standard, distribution: 'normal' })
 }
 
 /**
@@ -228,58 +191,14 @@ function spread(text: unknown, unit: Unit): Decimal {
  * ```
  */
 export function isQuantity(value: unknown): value is Quantity {
-  return isNode(value)
+  return isBranded(value)
 }
 
-function notText(value: unknown): QuantityError {
-  const isNumber = typeof value === 'number'
-  return new QuantityError({
-    code: isNumber ? 'quantity/javascript-number' : 'quantity/not-text',
-    message: isNumber
-      ? `The JavaScript number ${value} has lost its trailing zeros, so its figures are unknown.`
-      : `${showFound(value)} is not text.`,
-    found: showFound(value),
-    expected: isNumber ? 'text with its digits and unit, or exact(...) for a choice or a count' : 'text: "3.977 g"',
-  })
-}
-
-function empty(): QuantityError {
-  return new QuantityError({
-    code: 'quantity/empty',
-    message: 'The text is empty where a quantity was expected.',
-    position: { start: 0, end: 0 },
-    found: '""',
-    expected: 'a number and a unit: "3.977 g"',
-  })
-}
-
-function unknownUnit(rest: string, position: { readonly start: number; readonly end: number }): QuantityError {
-  return new QuantityError({
-    code: 'quantity/unknown-unit',
-    message: `${showFound(rest)} is not a unit (character ${position.start + 1}).`,
-    position,
-    found: rest.slice(0, 60),
-    expected: `one of ${Object.keys(units)
-      .filter((unit) => unit !== '1')
-      .join(', ')}`,
-    hint: Object.keys(units).find((unit) => unit.toLowerCase() === rest.toLowerCase()),
-  })
-}
-
-function badUncertainty(found: unknown, expected: string): QuantityError {
-  return new QuantityError({
-    code: 'quantity/bad-uncertainty',
-    message: `${showFound(found)} does not state an uncertainty.`,
-    found: showFound(found),
-    expected,
-  })
-}
-
-function unknownZeros(found: unknown): QuantityError {
+function unknownOption(found: unknown, expected: string): QuantityError {
   return new QuantityError({
     code: 'quantity/unknown-option',
-    message: `${showFound(found)} is not a choice for wholeNumberZeros.`,
+    message: `${showFound(found)} is not an option here.`,
     found: showFound(found),
-    expected: '"placeholders", "significant" or "reject"',
+    expected,
   })
 }

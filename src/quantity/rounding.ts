@@ -19,7 +19,7 @@ const modes = { 'half-even': 6, 'half-up': 4 } as const
 export function roundDecimal(value: Decimal, rounding: Rounding): Decimal {
   const mode = modes[rounding.ties]
   if ('figures' in rounding) return value.toSignificantDigits(rounding.figures, mode)
-  return value.div(rounding.step).toDecimalPlaces(0, mode).times(rounding.step)
+  return value.toNearest(rounding.step, mode)
 }
 
 /** Rounds to a power of ten. */

@@ -148,7 +148,9 @@ function countedExpression(term: Expression, count: Decimal): Expression {
 const power: Rule = {
   evaluate: (operands, { exponent }) => first(operands).value.pow(exponent as number),
   place: (operands, value) => fewestFigures(operands, value),
-  partials: ([base], _result, { exponent }) => [(exponent as number) * (base as number) ** ((exponent as number) - 1)],
+  partials: ([base], _result, { exponent }) => [
+    exponent === 0 ? 0 : (exponent as number) * (base as number) ** ((exponent as number) - 1),
+  ],
   write: (_count, { exponent }) => ({ kind: 'power', base: name(0), exponent: number(String(exponent)) }),
 }
 

@@ -1,10 +1,11 @@
 import type { Decimal } from '../decimal.js'
 import type { InputFacts } from './input.js'
+import type { QuantityJSON } from './quantity.js'
 import { roundToPlace, type TieRule } from './rounding.js'
 import type { Unit } from './unit.js'
 
 /** What is needed to write a number. */
-interface Shown {
+export interface Shown {
   readonly value: Decimal
   readonly unit: Unit
   readonly place: number | null
@@ -13,6 +14,8 @@ interface Shown {
 
 /** Most digits shown of an exact number that was worked out, such as 1/3. */
 const exactDigits = 10
+/** Longest run of digits before or after the point; beyond it a power of ten is written. */
+const longestDecimals = 20
 
 /** The number, rounded to what is significant, and its unit: `3.977 g`; a ratio has no unit. */
 export function writeQuantity(shown: Shown, ties: TieRule = 'half-even'): string {
@@ -24,21 +27,37 @@ export function writeQuantity(shown: Shown, ties: TieRule = 'half-even'): string
 /** The number alone, rounded to what is significant; what is written reads back with the same figures. */
 export function writeNumber({ value, place, input }: Shown, ties: TieRule = 'half-even'): string {
   if (place === null) return writeExact(value, input)
-  const rounded = roundToPlace(value, place, ties)
-  if (rounded.e < -5 && !rounded.isZero()) return rounded.toExponential(Math.max(0, rounded.e - place))
-  if (place < 0) return rounded.toFixed(-place)
-  if (rounded.isZero()) return place === 0 ? '0' : `0e${place}`
-  return writeWhole(rounded, place)
+  const rounded = withoutSign(roundToPlace(value, place, ties))
+  if (rounded.isZero()) return place > 0 ? `0e${place}` : rounded.toFixed(-place)
+  if (rounded.e < -5) return rounded.toExponential(Math.max(0, rounded.e - place))
+  return place < 0 ? rounded.toFixed(-place) : writeWhole(rounded, place)
+}
+
+/** A zero that was rounded from below is no less than zero. */
+function withoutSign(rounded: Decimal): Decimal {
+  return rounded.isZero() ? rounded.abs() : rounded
 }
 
 function writeExact(value: Decimal, input: InputFacts | undefined): string {
-  if (input !== undefined) return value.toFixed(Math.max(0, -input.writtenPlace))
-  return value.toSignificantDigits(Math.max(exactDigits, value.e + 1)).toString()
+  if (input === undefined) return value.toSignificantDigits(Math.max(exactDigits, value.e + 1)).toString()
+  const decimals = Math.max(0, -input.writtenPlace)
+  return decimals > longestDecimals || value.e > longestDecimals ? value.toString() : value.toFixed(decimals)
 }
 
 /** 250. has three figures, 250 two, 2.50e3 three: whole numbers say which zeros were read. */
 function writeWhole(rounded: Decimal, place: number): string {
   const idle = rounded.e + 1 - rounded.sd()
+  if (rounded.e > longestDecimals) return rounded.toExponential(rounded.e - place)
   if (idle === place) return rounded.toFixed(0)
   return place === 0 ? `${rounded.toFixed(0)}.` : rounded.toExponential(rounded.e - place)
+}
+
+/** The number as JSON: its digits as far as they are significant, its unit, and what is known of it. */
+export function quantityJSON(shown: Shown & { readonly significantFigures: number | null }): QuantityJSON {
+  const { value, unit, place, input, significantFigures } = shown
+  const digits = place ?? input?.writtenPlace ?? 0
+  const written = value.dp() < -digits ? value.toFixed(-digits) : value.toString()
+  const uncertainty = input?.uncertainty && { uncertainty: input.uncertainty.standard.toString() }
+  const known = significantFigures === null ? { exact: true as const } : { significantFigures }
+  return { value: written, unit, ...known, ...uncertainty }
 }

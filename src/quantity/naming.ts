@@ -1,0 +1,37 @@
+import { showFound } from '../errors.js'
+import type { Naming } from './input.js'
+import { QuantityError } from './quantity-error.js'
+
+const parts = ['label', 'symbol', 'of', 'role'] as const
+
+/** The names of a quantity, checked: whatever else the object holds is left out. */
+export function readNaming(given: unknown): Naming {
+  if (typeof given !== 'object' || given === null) throw notNames(given)
+  const naming: Record<string, string> = {}
+  for (const part of parts) {
+    const text = (given as Naming)[part]
+    if (text === undefined) continue
+    if (typeof text !== 'string') throw notText(part, text)
+    naming[part] = text
+  }
+  return Object.freeze(naming)
+}
+
+function notNames(given: unknown): QuantityError {
+  return new QuantityError({
+    code: 'quantity/unknown-option',
+    message: `${showFound(given)} does not name a quantity.`,
+    found: showFound(given),
+    expected: 'an object such as { label: "mass of zinc oxide", symbol: "m", of: "ZnO" }',
+  })
+}
+
+function notText(part: string, found: unknown): QuantityError {
+  return new QuantityError({
+    code: 'quantity/unknown-option',
+    message: `The ${part} of a quantity is text, not ${showFound(found)}.`,
+    path: [part],
+    found: showFound(found),
+    expected: 'text',
+  })
+}
