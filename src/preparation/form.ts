@@ -1,0 +1,82 @@
+import { Decimal } from '../decimal.js'
+import { addFractions, type Fraction, fraction, fractionToDecimal, multiplyFractions } from '../fraction.js'
+import { asDimension, exact, type Quantity } from '../quantity/index.js'
+
+/** One term of an amount: an exact multiple of an amount that went in. */
+export interface FormTerm {
+  /** The amount that went in. */
+  readonly source: Quantity<'amount'>
+  /** How many moles of it there are per mole of the source; below zero where it was used up. */
+  readonly ratio: Fraction
+}
+
+/**
+ * An amount of substance as exact multiples of the amounts that went in. Stages only ever add and take away such multiples, so
+ * nothing is rounded on the way and what is used up is exactly gone.
+ */
+export type Form = readonly FormTerm[]
+
+/** Nothing of a substance. */
+export const nothing: Form = []
+
+/** The whole of an amount that went in. */
+export function formOf(source: Quantity<'amount'>): Form {
+  return [{ source, ratio: fraction(1n) }]
+}
+
+/** a + times · b. */
+export function addForms(a: Form, b: Form, times: Fraction): Form {
+  const terms = new Map(a.map((term) => [term.source, term.ratio]))
+  for (const { source, ratio } of b) {
+    const product = multiplyFractions(ratio, times)
+    const known = terms.get(source)
+    terms.set(source, known === undefined ? product : addFractions(known, product))
+  }
+  return [...terms].filter(([, ratio]) => ratio.numerator !== 0n).map(([source, ratio]) => ({ source, ratio }))
+}
+
+/** times · a. */
+export function scaleForm(a: Form, times: Fraction): Form {
+  return addForms(nothing, a, times)
+}
+
+/** The number of moles, unrounded. */
+export function molesOf(form: Form): Decimal {
+  return form.reduce((total, { source, ratio }) => total.plus(multiple(source.value, ratio)), new Decimal(0))
+}
+
+function multiple(value: Decimal, { numerator, denominator }: Fraction): Decimal {
+  return value.times(numerator.toString()).div(denominator.toString())
+}
+
+/** The amount as a quantity that remembers what it was made from, with what a mole ratio is of and per what. */
+export function amountOf(form: Form, of: string): Quantity<'amount'> {
+  const [first, ...rest] = form.map((term) => ({ negative: term.ratio.numerator < 0n, amount: termAmount(term, of) }))
+  if (first === undefined) return exact('0 mol')
+  return rest.reduce(
+    (total, { negative, amount }) => (negative ? total.minus(amount) : total.plus(amount)),
+    signed(first),
+  )
+}
+
+function signed({
+  negative,
+  amount,
+}: {
+  readonly negative: boolean
+  readonly amount: Quantity<'amount'>
+}): Quantity<'amount'> {
+  return negative ? exact('0 mol').minus(amount) : amount
+}
+
+function termAmount({ source, ratio }: FormTerm, of: string): Quantity<'amount'> {
+  const size = { ...ratio, numerator: ratio.numerator < 0n ? -ratio.numerator : ratio.numerator }
+  if (size.numerator === size.denominator) return source
+  return source.times(moleRatio(size, of, source.naming.of ?? 'the source'))
+}
+
+/** An exact mole ratio, named after what it is of and per what. */
+export function moleRatio(ratio: Fraction, of: string, per: string): Quantity<'ratio'> {
+  const names = { role: 'mole ratio', label: `moles of ${of} per mole of ${per}`, of } as const
+  return asDimension(exact(fractionToDecimal(ratio).toString(), names), 'ratio')
+}

@@ -1,0 +1,33 @@
+/**
+ * The main job: a recipe in, a bench sheet out; weighings in, an honest yield out.
+ *
+ * @module preparation
+ */
+export { assessPreparation } from './assess.js'
+export type { Assessment, UsedSupply } from './assessment-type.js'
+export type { Finding, FindingCode, Severity } from './finding.js'
+export { planPreparation } from './plan.js'
+export type { Excess, Plan, PlannedStage, PlannedSupply, Portion } from './plan-type.js'
+export { type PreparationCode, PreparationError } from './preparation-error.js'
+export type {
+  LiquidSupply,
+  MolalSupply,
+  NormalSupply,
+  Recipe,
+  RecipeClaim,
+  RecipeCrystallisation,
+  RecipeInstruments,
+  RecipeScale,
+  RecipeStage,
+  RecipeSupply,
+  RecipeWash,
+  RecipeWeights,
+  SolidSupply,
+  SolutionSupply,
+  StockSupply,
+  SupplyRule,
+  UnlimitedSupply,
+} from './recipe.js'
+export { recipeJsonSchema, recipeSchema } from './recipe-schema.js'
+export type { ProductRecord, Records, SupplyRecord } from './records.js'
+export { recordsJsonSchema, recordsSchema } from './records-schema.js'

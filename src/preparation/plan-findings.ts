@@ -1,0 +1,160 @@
+import { exact, type Quantity } from '../quantity/index.js'
+import type { RecipeFacts } from './facts.js'
+import type { Finding } from './finding.js'
+import type { Plan, PlannedSupply } from './plan-type.js'
+import type { RecipeClaim } from './recipe.js'
+import { chosen } from './supply.js'
+
+type Draft = Omit<Plan, 'findings'>
+
+/** Two supplies whose equivalents are within one per cent are practically equal. */
+const practically = '0.01'
+
+/** Everything about a plan that a person should see. */
+export function findingsOf(facts: RecipeFacts, plan: Draft): readonly Finding[] {
+  return [
+    ...plan.supplies.flatMap((supply) => [
+      ...shortFindings(supply),
+      ...clearingFindings(supply),
+      ...readingFindings(facts, supply),
+    ]),
+    ...equalFindings(plan),
+    ...scaleFindings(facts, plan),
+    ...(facts.recipe.claims ?? []).map((claim, index) => claimFinding(plan, claim, index)),
+  ]
+}
+
+function shortFindings({ substance, amount, need, excess, index }: PlannedSupply): readonly Finding[] {
+  if (excess.equivalents.value.gte('0.999999999999')) return []
+  return [
+    {
+      code: 'supply-short',
+      severity: 'problem',
+      message: `There is less ${substance} than the preparation needs: ${excess.equivalents.to('1').value.toSignificantDigits(3)} of the need.`,
+      numbers: { taken: amount, needed: need, equivalents: excess.equivalents },
+      path: ['supplies', index],
+    },
+  ]
+}
+
+function clearingFindings({ substance, naiveNeed, need, index }: PlannedSupply): readonly Finding[] {
+  if (need.equals(naiveNeed)) return []
+  const difference = need.minus(naiveNeed).named({ label: `${substance} for what earlier stages left` })
+  return [
+    {
+      code: 'alkali-or-acid-cleared',
+      severity: 'remark',
+      message: `Part of the ${substance} first removes what an earlier stage left over, before it does its own work; the need counts it.`,
+      numbers: { naive: naiveNeed, need, difference },
+      path: ['supplies', index],
+    },
+  ]
+}
+
+function readingFindings({ recipe }: RecipeFacts, supply: PlannedSupply): readonly Finding[] {
+  const findings: Finding[] = []
+  const { measure, exactMeasure, substance, index } = supply
+  const numbers = { shown: measure, unrounded: exactMeasure }
+  const path = ['supplies', index]
+  if (measure.value.isZero()) {
+    findings.push({
+      code: 'below-readability',
+      severity: 'problem',
+      message: `The ${substance} is less than the instrument can show.`,
+      numbers,
+      path,
+    })
+  } else if (measure.value.minus(exactMeasure.value).abs().gt(exactMeasure.value.times(practically))) {
+    findings.push({
+      code: 'rounded-visibly',
+      severity: 'doubt',
+      message: `What the instrument can show of the ${substance} differs from the plan by more than 1 %.`,
+      numbers,
+      path,
+    })
+  }
+  const capacity = recipe.instruments?.cylinderCapacity
+  if (capacity !== undefined && supply.by === 'measure')
+    findings.push(...vesselFindings(supply, chosen(capacity, 'volume')))
+  return findings
+}
+
+function vesselFindings(
+  { measure, substance, index }: PlannedSupply,
+  capacity: Quantity<'volume'>,
+): readonly Finding[] {
+  if ((measure as Quantity<'volume'>).compare(capacity) <= 0) return []
+  return [
+    {
+      code: 'beyond-vessel',
+      severity: 'doubt',
+      message: `The ${substance} does not fit into the measuring vessel at once.`,
+      numbers: { volume: measure, capacity },
+      path: ['supplies', index],
+    },
+  ]
+}
+
+/** Whether two equivalents are within one per cent of each other. */
+function closeTo(a: PlannedSupply, b: PlannedSupply): boolean {
+  const [x, y] = [a.excess.equivalents.value, b.excess.equivalents.value]
+  return x.minus(y).abs().lte(y.times(practically))
+}
+
+function equalFindings({ supplies, limiting }: Draft): readonly Finding[] {
+  const limiters = supplies.filter(({ substance }) => limiting.includes(substance))
+  return supplies
+    .filter((supply) => !limiters.includes(supply) && limiters.some((limit) => closeTo(supply, limit)))
+    .map((supply) => ({
+      code: 'practically-equal',
+      severity: 'remark',
+      message: `${supply.substance} is within 1 % of limiting as well.`,
+      numbers: { equivalents: supply.excess.equivalents },
+      path: ['supplies', supply.index],
+    }))
+}
+
+function scaleFindings({ recipe, supplies, scaleKey }: RecipeFacts, { limiting, scale }: Draft): readonly Finding[] {
+  const isSupply = recipe.scale !== undefined && supplies.some(({ key }) => key === scaleKey)
+  if (!isSupply || limiting.length === 0 || limiting.includes(scale.formula)) return []
+  return [
+    {
+      code: 'not-the-scale-limits',
+      severity: 'doubt',
+      message: `The preparation is scaled by ${scale.formula}, but ${limiting.join(' and ')} limits it.`,
+      numbers: { scale: scale.amount },
+      path: ['scale'],
+    },
+  ]
+}
+
+function claimFinding(plan: Draft, claim: RecipeClaim, index: number): Finding {
+  const supply = plan.supplies.find(({ substance }) => substance === claim.of)
+  const holds =
+    supply !== undefined && (claim.limiting === undefined || limits(plan, supply)) && excessHolds(supply, claim)
+  const numbers =
+    supply === undefined ? {} : { equivalents: supply.excess.equivalents, excess: supply.excess.percentExcess }
+  const told = claim.excess === undefined ? 'limits' : `is in ${claim.excess} excess`
+  return {
+    code: holds ? 'claim-holds' : 'claim-does-not-hold',
+    severity: holds ? 'remark' : 'doubt',
+    message: `That ${claim.of} ${told} ${holds ? 'holds' : 'does not hold'} by the amounts given.`,
+    numbers,
+    path: ['claims', index],
+  }
+}
+
+function limits({ limiting, supplies }: Draft, supply: PlannedSupply): boolean {
+  return (
+    limiting.includes(supply.substance) ||
+    supplies.some((other) => limiting.includes(other.substance) && closeTo(supply, other))
+  )
+}
+
+/** An excess holds if it agrees to the last digit it was stated with. */
+function excessHolds({ excess }: PlannedSupply, claim: RecipeClaim): boolean {
+  if (claim.excess === undefined) return true
+  const stated = chosen(claim.excess, 'ratio').to('%')
+  const half = exact('0.5 %')
+  return excess.percentExcess.minus(stated).value.abs().lte(half.value)
+}

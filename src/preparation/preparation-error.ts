@@ -1,0 +1,28 @@
+import { SaltwrightError } from '../errors.js'
+
+/** Everything that stops a preparation from being planned or assessed. */
+export type PreparationCode =
+  | 'preparation/unreadable'
+  | 'preparation/invalid'
+  | 'preparation/missing'
+  | 'preparation/unknown-key'
+  | 'preparation/wrong-type'
+  | 'preparation/unknown-choice'
+  | 'preparation/wrong-dimension'
+  | 'preparation/not-positive'
+  | 'preparation/unbalanced-stage'
+  | 'preparation/product-not-made'
+  | 'preparation/scale-not-in-stages'
+  | 'preparation/two-amount-rules'
+  | 'preparation/no-amount-rule'
+  | 'preparation/unknown-stage'
+  | 'preparation/unused-supply'
+  | 'preparation/supply-twice'
+  | 'preparation/missing-supply'
+  | 'preparation/stages-not-linked'
+  | 'preparation/stages-contradict'
+  | 'preparation/unknown-supply'
+  | 'preparation/nothing-weighed'
+
+/** A recipe, records or a class list that cannot be worked with; `problems` lists every mistake found. */
+export class PreparationError extends SaltwrightError<PreparationCode> {}

@@ -1,0 +1,131 @@
+import * as z from 'zod/mini'
+import type { Recipe } from './recipe.js'
+import { equationText, formulaText, numberOf, words } from './schema-parts.js'
+
+const common = {
+  substance: /* @__PURE__ */ formulaText(),
+  name: /* @__PURE__ */ z.optional(words()),
+  stage: /* @__PURE__ */ z.optional(words()),
+  excessFactor: /* @__PURE__ */ z.optional(numberOf('ratio')),
+  molesPerMole: /* @__PURE__ */ z.optional(numberOf('ratio')),
+  asPrinted: /* @__PURE__ */ z.optional(numberOf('mass', 'volume', 'amount')),
+}
+
+const supply = /* @__PURE__ */ z.discriminatedUnion('form', [
+  z.strictObject({
+    ...common,
+    form: z.literal('solid'),
+    weighedAs: z.optional(formulaText()),
+    assay: z.optional(numberOf('ratio')),
+  }),
+  z.strictObject({ ...common, form: z.literal('solution'), concentration: numberOf('amountConcentration') }),
+  z.strictObject({
+    ...common,
+    form: z.literal('stock'),
+    massFraction: numberOf('ratio'),
+    density: numberOf('density'),
+    statedAs: z.optional(formulaText()),
+  }),
+  z.strictObject({ ...common, form: z.literal('molal'), molality: numberOf('molality'), density: numberOf('density') }),
+  z.strictObject({
+    ...common,
+    form: z.literal('normal'),
+    normality: numberOf('amountConcentration'),
+    equivalenceFactor: numberOf('ratio'),
+  }),
+  z.strictObject({
+    ...common,
+    form: z.literal('liquid'),
+    density: numberOf('density'),
+    assay: z.optional(numberOf('ratio')),
+  }),
+  z.strictObject({
+    form: z.literal('unlimited'),
+    substance: formulaText(),
+    name: z.optional(words()),
+    stage: z.optional(words()),
+  }),
+])
+
+const stage = /* @__PURE__ */ z.strictObject({
+  name: words(),
+  equation: equationText(),
+  steps: z.optional(z.array(words())),
+  clears: z.optional(formulaText()),
+  aliquot: z.optional(numberOf('ratio')),
+})
+
+const weights = /* @__PURE__ */ z.union([
+  z.enum(['abridged', 'standard']),
+  z.strictObject({ name: words(), values: z.record(z.string(), numberOf('ratio', 'molarMass')) }),
+])
+
+/**
+ * The shape of a recipe as JSON, as a schema that other software can compose; `recipeJsonSchema` is the same as JSON Schema.
+ *
+ * @example
+ * ```ts
+ * import { recipeSchema } from 'saltwright/preparation'
+ *
+ * recipeSchema.safeParse({ format: 'something else' }).success // => false
+ * ```
+ */
+export const recipeSchema: z.ZodMiniType<Recipe> = /* @__PURE__ */ z.strictObject({
+  format: z.literal('saltwright/recipe@1'),
+  title: words(),
+  source: z.optional(words()),
+  notes: z.optional(z.array(words())),
+  product: formulaText(),
+  productName: z.optional(words()),
+  stages: z.array(stage).check(z.minLength(1), z.maxLength(50)),
+  supplies: z.array(supply).check(z.minLength(1), z.maxLength(100)),
+  scale: z.optional(
+    z.strictObject({ of: formulaText(), amount: z.optional(numberOf('amount')), mass: z.optional(numberOf('mass')) }),
+  ),
+  instruments: z.optional(
+    z.strictObject({
+      balance: z.optional(numberOf('mass')),
+      cylinder: z.optional(numberOf('volume')),
+      cylinderCapacity: z.optional(numberOf('volume')),
+    }),
+  ),
+  crystallisation: z.optional(
+    z.strictObject({
+      temperature: numberOf('temperature'),
+      water: z.optional(numberOf('volume', 'mass')),
+      evaporated: z.optional(numberOf('volume', 'mass')),
+    }),
+  ),
+  washes: z.optional(
+    z.array(
+      z.strictObject({ with: words(), volume: numberOf('volume'), portions: z.optional(z.int().check(z.positive())) }),
+    ),
+  ),
+  drying: z.optional(words()),
+  claims: z.optional(
+    z.array(
+      z.strictObject({
+        of: formulaText(),
+        limiting: z.optional(z.literal(true)),
+        excess: z.optional(numberOf('ratio')),
+      }),
+    ),
+  ),
+  atomicWeights: z.optional(weights),
+}) as never
+
+/**
+ * The shape of a recipe as JSON Schema (draft 2020-12), for editors and for software in other languages.
+ *
+ * @returns The schema as plain data. Numbers are text with units, which JSON Schema cannot check further.
+ *
+ * @example
+ * ```ts
+ * import { recipeJsonSchema } from 'saltwright/preparation'
+ *
+ * recipeJsonSchema().type // => 'object'
+ * ```
+ */
+export function recipeJsonSchema(): { readonly type?: string; readonly [key: string]: unknown } {
+  return z.toJSONSchema(recipeSchema) as never
+}

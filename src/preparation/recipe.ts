@@ -1,0 +1,216 @@
+/** One step of chemistry in a recipe. */
+export interface RecipeStage {
+  /** A short name, used in the sheet and to say where a supply goes in. */
+  readonly name: string
+  /** Its balanced equation. */
+  readonly equation: string
+  /** What is done, a sentence or a few, for the sheet. */
+  readonly steps?: readonly string[]
+  /**
+   * A stage that only removes what an earlier one left over, such as alkali neutralised before the acid does its own work:
+   * the formula of the leftover. Its extent follows from what is there, not from the scale.
+   */
+  readonly clears?: string
+  /** The fraction of the solution that goes on into this stage, such as `0.5`; all of it unless said. */
+  readonly aliquot?: string
+}
+
+/** What the preparation is scaled by: a chosen amount or mass of one substance, product or supply. */
+export interface RecipeScale {
+  /** The substance, as in the equations. */
+  readonly of: string
+  /** Its chosen amount: `0.0400 mol`. Give this or `mass`. */
+  readonly amount?: string
+  /** Its chosen mass: `11.5 g`. Give this or `amount`. */
+  readonly mass?: string
+}
+
+/** How much of a supply is taken: at most one of the three; exactly the stoichiometric need where none is given. */
+export interface SupplyRule {
+  /** Times the whole stoichiometric need: `1.10`. */
+  readonly excessFactor?: string
+  /** Moles per mole of the scale substance: `3`. */
+  readonly molesPerMole?: string
+  /** The amount, mass or volume that a manual prints: `25 mL`. */
+  readonly asPrinted?: string
+}
+
+interface SupplyCommon extends SupplyRule {
+  /** The substance, as in the equations. */
+  readonly substance: string
+  /** What it is called on the sheet: `zinc oxide`. */
+  readonly name?: string
+  /** The stage it goes into; the first that consumes it unless said. */
+  readonly stage?: string
+}
+
+/** A solid that is weighed. */
+export interface SolidSupply extends SupplyCommon {
+  /** `solid`. */
+  readonly form: 'solid'
+  /** What is really weighed, where that is not the substance itself: a hydrate for an anhydrous need. */
+  readonly weighedAs?: string
+  /** Mass fraction of what is weighed: `99.5 %`; pure unless said. */
+  readonly assay?: string
+}
+
+/** A solution of known amount concentration. */
+export interface SolutionSupply extends SupplyCommon {
+  /** `solution`. */
+  readonly form: 'solution'
+  /** Amount concentration: `3.00 mol/L`. */
+  readonly concentration: string
+}
+
+/** A concentrated acid, alkali or other solution by mass fraction and density. */
+export interface StockSupply extends SupplyCommon {
+  /** `stock`. */
+  readonly form: 'stock'
+  /** Mass fraction: `96 %`. */
+  readonly massFraction: string
+  /** Density of the solution: `1.84 g/mL`. */
+  readonly density: string
+  /** Of what the mass fraction is, where that is not the substance: `NH3` for ammonia written as NH4OH. */
+  readonly statedAs?: string
+}
+
+/** A solution by molality and density. */
+export interface MolalSupply extends SupplyCommon {
+  /** `molal`. */
+  readonly form: 'molal'
+  /** Moles per kilogram of solvent: `2.00 mol/kg`. */
+  readonly molality: string
+  /** Density of the solution: `1.10 g/mL`. */
+  readonly density: string
+}
+
+/** A solution by normality, as in old manuals, which means something only together with its equivalence factor. */
+export interface NormalSupply extends SupplyCommon {
+  /** `normal`. */
+  readonly form: 'normal'
+  /** Equivalents per litre, as an amount concentration of equivalents: `6 mol/L`. */
+  readonly normality: string
+  /** The fraction of an entity that is one equivalent: `0.5` for sulfuric acid as a diprotic acid. */
+  readonly equivalenceFactor: string
+}
+
+/** A pure liquid measured by volume. */
+export interface LiquidSupply extends SupplyCommon {
+  /** `liquid`. */
+  readonly form: 'liquid'
+  /** Density: `0.789 g/mL`. */
+  readonly density: string
+  /** Mass fraction: `95 %`; pure unless said. */
+  readonly assay?: string
+}
+
+/** Something there is always enough of and nobody measures: the water of the solution, the oxygen of the air. */
+export interface UnlimitedSupply {
+  /** `unlimited`. */
+  readonly form: 'unlimited'
+  /** The substance, as in the equations. */
+  readonly substance: string
+  /** What it is called on the sheet. */
+  readonly name?: string
+  /** Not used for an unlimited supply. */
+  readonly stage?: string
+}
+
+/** A supply in any of its forms. */
+export type RecipeSupply =
+  | SolidSupply
+  | SolutionSupply
+  | StockSupply
+  | MolalSupply
+  | NormalSupply
+  | LiquidSupply
+  | UnlimitedSupply
+
+/** What the instruments of the bench can show. */
+export interface RecipeInstruments {
+  /** Readability of the balance: `0.001 g`, which is also the default. */
+  readonly balance?: string
+  /** Readability of the measuring vessel: `0.1 mL`, which is also the default. */
+  readonly cylinder?: string
+  /** What the largest measuring vessel holds: `100 mL`. */
+  readonly cylinderCapacity?: string
+}
+
+/** How the crop is brought down. */
+export interface RecipeCrystallisation {
+  /** Temperature at which it is filtered: `5 degC`. */
+  readonly temperature: string
+  /** Water in the liquor before crystals form: `25 mL`. */
+  readonly water?: string
+  /** Water boiled off before cooling: `10 mL`. */
+  readonly evaporated?: string
+}
+
+/** One washing of the crop on the filter. */
+export interface RecipeWash {
+  /** With what: `cold 95 % ethanol`. */
+  readonly with: string
+  /** Volume of one portion: `5 mL`. */
+  readonly volume: string
+  /** How many portions; one unless said. */
+  readonly portions?: number
+}
+
+/** What a printed recipe says of itself, checked by the audit. */
+export interface RecipeClaim {
+  /** The substance it speaks of. */
+  readonly of: string
+  /** That it is the limiting reagent. */
+  readonly limiting?: true
+  /** That it is in excess by so much: `14 %`. */
+  readonly excess?: string
+}
+
+/** The chosen relative atomic masses: a named edition, or a course's own table. */
+export type RecipeWeights =
+  | 'abridged'
+  | 'standard'
+  | {
+      /** What the table is called in results. */
+      readonly name: string
+      /** Element symbols with their values as text. */
+      readonly values: Readonly<Record<string, string>>
+    }
+
+/**
+ * A preparation as plain JSON: what is made, by which stages, from which supplies, at what scale.
+ *
+ * Numbers are text with their units. What a recipe says is a choice and exact; what records say is measured.
+ */
+export interface Recipe {
+  /** `saltwright/recipe@1`. */
+  readonly format: 'saltwright/recipe@1'
+  /** What is made, as a heading. */
+  readonly title: string
+  /** Where it comes from; invented recipes say so. */
+  readonly source?: string
+  /** Anything else a reader should know. */
+  readonly notes?: readonly string[]
+  /** The product as a formula: `ZnSO4·7H2O`. */
+  readonly product: string
+  /** The product in words. */
+  readonly productName?: string
+  /** What happens, in order. */
+  readonly stages: readonly RecipeStage[]
+  /** What is taken, in any order. */
+  readonly supplies: readonly RecipeSupply[]
+  /** What the amounts are worked out from; may be left out where every supply is `asPrinted`. */
+  readonly scale?: RecipeScale
+  /** What the instruments can show. */
+  readonly instruments?: RecipeInstruments
+  /** How the crop is brought down. */
+  readonly crystallisation?: RecipeCrystallisation
+  /** How it is washed. */
+  readonly washes?: readonly RecipeWash[]
+  /** How it is dried, in words. */
+  readonly drying?: string
+  /** What the printed recipe claims. */
+  readonly claims?: readonly RecipeClaim[]
+  /** Relative atomic masses; `"abridged"` unless said. */
+  readonly atomicWeights?: RecipeWeights
+}

@@ -1,0 +1,58 @@
+import * as z from 'zod/mini'
+import type { Records } from './records.js'
+import { formulaText, readingOf, words } from './schema-parts.js'
+
+const mass = /* @__PURE__ */ z.optional(readingOf('mass'))
+
+/**
+ * The shape of records as JSON, as a schema that other software can compose; `recordsJsonSchema` is the same as JSON Schema.
+ *
+ * @example
+ * ```ts
+ * import { recordsSchema } from 'saltwright/preparation'
+ *
+ * recordsSchema.safeParse({ format: 'saltwright/records@1', product: { mass: '8.1 g' } }).success // => true
+ * ```
+ */
+export const recordsSchema: z.ZodMiniType<Records> = /* @__PURE__ */ z.strictObject({
+  format: z.literal('saltwright/records@1'),
+  bench: z.optional(words()),
+  notes: z.optional(z.array(words())),
+  supplies: z.optional(
+    z.array(
+      z.strictObject({
+        substance: formulaText(),
+        gross: mass,
+        tare: mass,
+        mass,
+        volume: z.optional(readingOf('volume')),
+        assay: z.optional(readingOf('ratio')),
+        concentration: z.optional(readingOf('amountConcentration')),
+      }),
+    ),
+  ),
+  product: z.strictObject({
+    gross: mass,
+    tare: mass,
+    mass,
+    series: z.optional(z.array(readingOf('mass')).check(z.minLength(1), z.maxLength(100))),
+    constantWithin: mass,
+    purity: z.optional(readingOf('ratio')),
+  }),
+}) as never
+
+/**
+ * The shape of records as JSON Schema (draft 2020-12).
+ *
+ * @returns The schema as plain data.
+ *
+ * @example
+ * ```ts
+ * import { recordsJsonSchema } from 'saltwright/preparation'
+ *
+ * recordsJsonSchema().type // => 'object'
+ * ```
+ */
+export function recordsJsonSchema(): { readonly type?: string; readonly [key: string]: unknown } {
+  return z.toJSONSchema(recordsSchema) as never
+}

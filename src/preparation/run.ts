@@ -1,0 +1,74 @@
+import type { Decimal } from '../decimal.js'
+import { compareFractions, divideFractions, type Fraction, fraction } from '../fraction.js'
+import type { Quantity } from '../quantity/index.js'
+import type { StageChemistry } from './chemistry.js'
+import { addForms, type Form, formOf, molesOf, nothing, scaleForm } from './form.js'
+import type { SubstanceKey } from './substance.js'
+
+/** What is in the vessel: an amount of each substance as multiples of what went in. */
+export type Contents = ReadonlyMap<SubstanceKey, Form>
+
+/** How one stage ran. */
+export interface StageRun {
+  /** Moles of the equation as written. */
+  readonly extent: Form
+  /** The substance that ran out first; `undefined` where everything it uses is unlimited or absent. */
+  readonly limiting: SubstanceKey | undefined
+  /** What was there before it, after supplies and aliquot. */
+  readonly before: Contents
+  /** What is there after it. */
+  readonly after: Contents
+}
+
+/** Below this fraction of what went in, a difference is rounding of the last digits, not substance. */
+const negligible = 1e-25
+
+/** Adds an amount that was measured out to what is in the vessel. */
+export function pour(contents: Contents, key: SubstanceKey, amount: Quantity<'amount'>): Contents {
+  return changed(contents, key, formOf(amount), fraction(1n))
+}
+
+function changed(contents: Contents, key: SubstanceKey, form: Form, times: Fraction): Contents {
+  return new Map(contents).set(key, addForms(contents.get(key) ?? nothing, form, times))
+}
+
+/** Takes only a part of everything on. */
+export function takeAliquot(contents: Contents, share: Fraction): Contents {
+  if (compareFractions(share, fraction(1n)) === 0) return contents
+  return new Map([...contents].map(([key, form]) => [key, scaleForm(form, share)]))
+}
+
+/** Runs a stage until what it uses first runs out; unlimited substances never do. */
+export function runStage(stage: StageChemistry, before: Contents, unlimited: ReadonlySet<SubstanceKey>): StageRun {
+  const { extent, limiting } = extentOf(stage, before, unlimited)
+  let after = before
+  for (const [key, { moles }] of stage.changes) after = changed(after, key, extent, moles)
+  return { extent, limiting, before, after: withoutTraces(after) }
+}
+
+function extentOf(
+  stage: StageChemistry,
+  contents: Contents,
+  unlimited: ReadonlySet<SubstanceKey>,
+): { readonly extent: Form; readonly limiting: SubstanceKey | undefined } {
+  let best: { readonly extent: Form; readonly limiting: SubstanceKey; readonly value: Decimal } | undefined
+  for (const [key, { moles }] of stage.changes) {
+    if (moles.numerator >= 0n || unlimited.has(key)) continue
+    const extent = scaleForm(contents.get(key) ?? nothing, divideFractions(fraction(-1n), moles))
+    const value = molesOf(extent)
+    if (best === undefined || value.lt(best.value)) best = { extent, limiting: key, value }
+  }
+  return best ?? { extent: nothing, limiting: undefined }
+}
+
+function withoutTraces(contents: Contents): Contents {
+  return new Map([...contents].map(([key, form]) => [key, isTrace(form) ? nothing : form]))
+}
+
+/** Whether an amount is only what rounding the last digits left of a difference. */
+export function isTrace(form: Form): boolean {
+  const value = molesOf(form).abs()
+  if (value.isZero()) return true
+  const size = form.reduce((largest, { source }) => Math.max(largest, source.value.abs().toNumber()), 0)
+  return value.lt(size * negligible)
+}

@@ -1,0 +1,67 @@
+import * as z from 'zod/mini'
+import { tryParseEquation } from '../equation/index.js'
+import { type Outcome, SaltwrightError } from '../errors.js'
+import { tryParseFormula } from '../formula/index.js'
+import { type Dimension, type Quantity, tryQuantity } from '../quantity/index.js'
+
+/** A text that another reader of the library must accept; its error becomes a problem at this place. */
+export function readable(read: (text: string) => Outcome<unknown>): z.ZodMiniString {
+  return z.string().check(
+    z.check((context) => {
+      const outcome = read(context.value)
+      if (outcome.ok) return
+      const { code, message, position, found, expected, hint } = outcome.error
+      const params = { code, position, found, expected, hint }
+      context.issues.push({ code: 'custom', input: context.value, message, params })
+    }),
+  )
+}
+
+/** A chosen number above zero with a unit of one of the dimensions; a temperature may be anything. */
+export function numberOf(...dimensions: readonly Dimension[]): z.ZodMiniString {
+  return quantityText(dimensions, 'above zero', ({ dimension, value }) => dimension === 'temperature' || value.gt(0))
+}
+
+/** A reading of zero or more with a unit of the dimension. */
+export function readingOf(dimension: Dimension): z.ZodMiniString {
+  return quantityText([dimension], 'of zero or more', ({ value }) => value.gte(0))
+}
+
+function quantityText(
+  dimensions: readonly Dimension[],
+  range: string,
+  fits: (q: Quantity) => boolean,
+): z.ZodMiniString {
+  return readable((text) => {
+    const outcome = tryQuantity(text)
+    if (!outcome.ok) return outcome
+    if (!dimensions.includes(outcome.value.dimension))
+      return refused('preparation/wrong-dimension', text, dimensions, range)
+    return fits(outcome.value) ? outcome : refused('preparation/not-positive', text, dimensions, range)
+  })
+}
+
+function refused(code: string, found: string, dimensions: readonly Dimension[], range: string): Outcome<never> {
+  const expected = `a ${dimensions.map(wordsFor).join(' or a ')} ${range}, with its unit`
+  return { ok: false, error: new SaltwrightError({ code, message: `"${found}" is not ${expected}.`, found, expected }) }
+}
+
+/** The text of a formula. */
+export function formulaText(): z.ZodMiniString {
+  return readable(tryParseFormula)
+}
+
+/** The text of an equation. */
+export function equationText(): z.ZodMiniString {
+  return readable(tryParseEquation)
+}
+
+/** Text for people, not empty. */
+export function words(): z.ZodMiniString {
+  return z.string().check(z.minLength(1), z.maxLength(2000))
+}
+
+/** `amountConcentration` as people say it: amount concentration. */
+function wordsFor(dimension: Dimension): string {
+  return dimension.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
+}

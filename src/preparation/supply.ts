@@ -1,0 +1,172 @@
+import type { AtomicWeights } from '../element/index.js'
+import { molarMass } from '../formula/index.js'
+import { asDimension, type Dimension, exact, type Quantity, quantity } from '../quantity/index.js'
+import { amountConcentration, concentrationFromMolality, concentrationFromNormality } from '../solution/index.js'
+import type { SupplyFacts } from './facts.js'
+import type { RecipeSupply } from './recipe.js'
+
+/** How an amount of a supply is turned into what is weighed or measured, and back. */
+export interface SupplyMeasure {
+  /** `weigh` for a mass, `measure` for a volume. */
+  readonly by: 'weigh' | 'measure'
+  /** What is weighed or measured out, as a formula. */
+  readonly substance: string
+  /** Amount concentration of what is measured; absent for what is weighed. */
+  readonly concentration: Quantity<'amountConcentration'> | undefined
+  /** The mass or volume that contains an amount. */
+  readonly toTake: (amount: Quantity<'amount'>) => Quantity<'mass'> | Quantity<'volume'>
+  /** The amount that a mass or volume contains. */
+  readonly amountIn: (taken: Quantity) => Quantity<'amount'>
+}
+
+type Told = SupplyFacts['recipe']
+
+/** The strength of a supply where records give their own: an assay or a concentration that was measured. */
+export interface MeasuredStrength {
+  /** Mass fraction of a solid or liquid. */
+  readonly assay?: Quantity<'ratio'> | undefined
+  /** Amount concentration of a solution. */
+  readonly concentration?: Quantity<'amountConcentration'> | undefined
+}
+
+/** How one supply is measured out. What the recipe says of its strength is exact; a measured strength replaces it. */
+export function measureOf(
+  { recipe, formula }: SupplyFacts,
+  weights: AtomicWeights,
+  measured: MeasuredStrength = {},
+): SupplyMeasure {
+  const substance = formula.text
+  if (recipe.form === 'solid')
+    return weighed(recipe.weighedAs ?? substance, substance, strengthOf(recipe, measured), weights)
+  if (recipe.form === 'liquid') return pureLiquid(recipe.density, substance, strengthOf(recipe, measured), weights)
+  const concentration = measured.concentration ?? concentrationOf(recipe, substance, weights)
+  return bySolution(substance, concentration)
+}
+
+function strengthOf(
+  recipe: Extract<Told, { readonly assay?: string }>,
+  { assay }: MeasuredStrength,
+): Quantity<'ratio'> | undefined {
+  if (assay !== undefined) return named(assay, 'assay', 'w', recipe.substance)
+  return recipe.assay === undefined ? undefined : named(chosen(recipe.assay, 'ratio'), 'assay', 'w', recipe.substance)
+}
+
+function named<D extends Dimension>(
+  q: Quantity<D>,
+  role: 'assay' | 'concentration' | 'density' | 'mass fraction',
+  symbol: string,
+  of: string,
+): Quantity<D> {
+  return q.named({ role, symbol, of, label: `${role} of ${of}` })
+}
+
+/** A number that the recipe chooses: exact. */
+export function chosen<D extends Dimension>(text: string, dimension: D): Quantity<D> {
+  return asDimension(exact(text), dimension)
+}
+
+/** A number that was read off. */
+export function reading<D extends Dimension>(text: string, dimension: D): Quantity<D> {
+  return asDimension(quantity(text), dimension)
+}
+
+function weighed(
+  weighedAs: string,
+  substance: string,
+  assay: Quantity<'ratio'> | undefined,
+  weights: AtomicWeights,
+): SupplyMeasure {
+  const mass = molarMass(weighedAs, { weights })
+  const names = { symbol: 'm', of: weighedAs, role: 'mass', label: `mass of ${weighedAs}` } as const
+  return {
+    by: 'weigh',
+    substance: weighedAs,
+    concentration: undefined,
+    toTake: (amount) => {
+      const pure = amount.times(mass)
+      return (assay === undefined ? pure : pure.dividedBy(assay)).named(names)
+    },
+    amountIn: (taken) => {
+      const gross = asDimension(taken, 'mass')
+      const pure = assay === undefined ? gross : gross.times(assay)
+      return amountNamed(pure.dividedBy(mass), substance)
+    },
+  }
+}
+
+function pureLiquid(
+  density: string,
+  substance: string,
+  assay: Quantity<'ratio'> | undefined,
+  weights: AtomicWeights,
+): SupplyMeasure {
+  const solid = weighed(substance, substance, assay, weights)
+  const rho = named(chosen(density, 'density'), 'density', 'ρ', substance)
+  return {
+    by: 'measure',
+    substance,
+    concentration: undefined,
+    toTake: (amount) => volumeNamed(asDimension(solid.toTake(amount), 'mass').dividedBy(rho), substance),
+    amountIn: (taken) => solid.amountIn(massOf(taken, rho)),
+  }
+}
+
+function massOf(taken: Quantity, density: Quantity<'density'>): Quantity<'mass'> {
+  return taken.dimension === 'mass' ? asDimension(taken, 'mass') : asDimension(taken, 'volume').times(density)
+}
+
+function bySolution(substance: string, concentration: Quantity<'amountConcentration'>): SupplyMeasure {
+  const c = named(concentration, 'concentration', 'c', substance)
+  return {
+    by: 'measure',
+    substance,
+    concentration: c,
+    toTake: (amount) => volumeNamed(amount.dividedBy(c), substance),
+    amountIn: (taken) => amountNamed(c.times(asDimension(taken, 'volume')), substance),
+  }
+}
+
+function volumeNamed(volume: Quantity<'volume'>, of: string): Quantity<'volume'> {
+  return volume.to('mL').named({ symbol: 'V', of, role: 'volume', label: `volume for ${of}` })
+}
+
+function amountNamed(amount: Quantity<'amount'>, of: string): Quantity<'amount'> {
+  return amount.named({ symbol: 'n', of, role: 'amount', label: `amount of ${of}` })
+}
+
+type Dissolved = Exclude<Told, { readonly form: 'solid' | 'liquid' }>
+
+function concentrationOf(
+  recipe: Dissolved,
+  substance: string,
+  weights: AtomicWeights,
+): Quantity<'amountConcentration'> {
+  switch (recipe.form) {
+    case 'solution':
+      return chosen(recipe.concentration, 'amountConcentration')
+    case 'stock':
+      return amountConcentration({
+        massFraction: chosen(recipe.massFraction, 'ratio'),
+        density: chosen(recipe.density, 'density'),
+        substance: recipe.statedAs ?? substance,
+        weights,
+      })
+    case 'molal':
+      return concentrationFromMolality({
+        molality: chosen(recipe.molality, 'molality'),
+        density: chosen(recipe.density, 'density'),
+        substance,
+        weights,
+      })
+    default:
+      return concentrationFromNormality(
+        chosen(recipe.normality, 'amountConcentration'),
+        chosen(recipe.equivalenceFactor, 'ratio'),
+      )
+  }
+}
+
+/** Whether a supply is a solution, by whatever way its strength is said. */
+export function isSolution(supply: RecipeSupply): supply is Dissolved {
+  return supply.form === 'solution' || supply.form === 'stock' || supply.form === 'molal' || supply.form === 'normal'
+}

@@ -1,0 +1,11 @@
+import { type Dimension, type Quantity, roundTo } from '../quantity/index.js'
+
+/** Figures that a planned amount is shown with: enough to check it, few enough to read. */
+const shownFigures = 4
+
+/** A quantity as a sheet shows it: what was written stays as written, what was worked out gets no more figures than are useful. */
+export function brief<D extends Dimension>(q: Quantity<D>, figures: number = shownFigures): Quantity<D> {
+  if (q.rule === 'input' || q.value.isZero()) return q
+  const known = q.significantFigures
+  return known !== null && known <= figures ? q : roundTo(q, { figures })
+}

@@ -1,0 +1,21 @@
+import { SaltwrightError, showFound } from '../errors.js'
+
+/** Everything that stops a report from being written. */
+export type ReportCode =
+  | 'report/unknown-format'
+  | 'report/not-a-plan'
+  | 'report/not-an-assessment'
+  | 'report/nothing-to-show'
+
+/** A report that cannot be written. */
+export class ReportError extends SaltwrightError<ReportCode> {}
+
+/** A format that no writer knows. */
+export function unknownFormat(found: unknown, known: readonly string[]): ReportError {
+  return new ReportError({
+    code: 'report/unknown-format',
+    message: `${showFound(found)} is not a format that reports are written in.`,
+    found: showFound(found),
+    expected: known.join(', '),
+  })
+}

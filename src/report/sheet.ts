@@ -1,0 +1,60 @@
+import type { Equation } from '../equation/index.js'
+import type { Quantity } from '../quantity/index.js'
+
+/** A piece of a line: words, or something that each format writes in its own way. */
+export type Piece =
+  | string
+  | { readonly formula: string }
+  | { readonly equation: Equation }
+  | { readonly quantity: Quantity }
+
+/** A line of a sheet. */
+export type Line = Piece | readonly Piece[]
+
+/** A part of a sheet. */
+export type Block =
+  | { readonly kind: 'heading'; readonly text: string }
+  | { readonly kind: 'paragraph'; readonly line: Line }
+  | { readonly kind: 'steps'; readonly steps: readonly Step[] }
+  | { readonly kind: 'notes'; readonly lines: readonly Line[] }
+  | {
+      readonly kind: 'table'
+      readonly head: readonly string[]
+      readonly rows: readonly (readonly Line[])[]
+      readonly numeric: readonly number[]
+    }
+  | { readonly kind: 'blanks'; readonly fields: readonly Blank[] }
+
+/** One numbered step with what is done in it. */
+export interface Step {
+  /** Its name and equation. */
+  readonly line: Line
+  /** Sentences under it. */
+  readonly details: readonly Line[]
+}
+
+/** A line to be filled in by hand. */
+export interface Blank {
+  /** What is to be written there. */
+  readonly label: string
+  /** Its unit. */
+  readonly unit: string
+}
+
+/** A sheet for the bench or the file, apart from how it is written. */
+export interface Sheet {
+  /** Its heading. */
+  readonly title: string
+  /** What stands under the heading. */
+  readonly subtitle: Line
+  /** Its parts, in order. */
+  readonly blocks: readonly Block[]
+}
+
+/** In which format a sheet is written. */
+export type SheetFormat = 'text' | 'markdown' | 'html' | 'latex'
+
+/** The pieces of a line. */
+export function piecesOf(line: Line): readonly Piece[] {
+  return Array.isArray(line) ? (line as readonly Piece[]) : [line as Piece]
+}
