@@ -25,9 +25,9 @@ import { walk } from './walk.js'
 /** Marks a quantity whichever copy of the library made it: `instanceof` fails between module formats. */
 const brand: unique symbol = /* @__PURE__ */ Symbol.for('saltwright.quantity') as never
 
-const noSettings: RuleSettings = {}
-const noNames: Naming = {}
-const noOperands: readonly Node[] = []
+const noSettings: RuleSettings = /* @__PURE__ */ Object.freeze({})
+const noNames: Naming = /* @__PURE__ */ Object.freeze({})
+const noOperands: readonly Node[] = /* @__PURE__ */ Object.freeze([])
 
 /** A node of the calculation graph: the one implementation of {@link Quantity}. */
 class Node implements Quantity {

@@ -29,7 +29,7 @@ export function writeNumber({ value, place, input }: Shown, ties: TieRule = 'hal
   if (place === null) return writeExact(value, input)
   const rounded = withoutSign(roundToPlace(value, place, ties))
   if (rounded.isZero()) return place > 0 ? `0e${place}` : rounded.toFixed(-place)
-  if (rounded.e < -5) return rounded.toExponential(Math.max(0, rounded.e - place))
+  if (rounded.e < -5) return withPower(rounded, place)
   return place < 0 ? rounded.toFixed(-place) : writeWhole(rounded, place)
 }
 
@@ -39,24 +39,34 @@ function withoutSign(rounded: Decimal): Decimal {
 }
 
 function writeExact(value: Decimal, input: InputFacts | undefined): string {
-  if (input === undefined) return value.toSignificantDigits(Math.max(exactDigits, value.e + 1)).toString()
+  if (input === undefined) return plain(value.toSignificantDigits(Math.max(exactDigits, value.e + 1)).toString())
   const decimals = Math.max(0, -input.writtenPlace)
-  return decimals > longestDecimals || value.e > longestDecimals ? value.toString() : value.toFixed(decimals)
+  return decimals > longestDecimals || value.e > longestDecimals ? plain(value.toString()) : value.toFixed(decimals)
 }
 
 /** 250. has three figures, 250 two, 2.50e3 three: whole numbers say which zeros were read. */
 function writeWhole(rounded: Decimal, place: number): string {
   const idle = rounded.e + 1 - rounded.sd()
-  if (rounded.e > longestDecimals) return rounded.toExponential(rounded.e - place)
+  if (rounded.e > longestDecimals) return withPower(rounded, place)
   if (idle === place) return rounded.toFixed(0)
-  return place === 0 ? `${rounded.toFixed(0)}.` : rounded.toExponential(rounded.e - place)
+  return place === 0 ? `${rounded.toFixed(0)}.` : withPower(rounded, place)
+}
+
+/** `2.50e3`: a power of ten, with the digits down to the place. */
+function withPower(rounded: Decimal, place: number): string {
+  return plain(rounded.toExponential(Math.max(0, rounded.e - place)))
+}
+
+/** decimal.js writes 1e+30; the plus says nothing. */
+function plain(text: string): string {
+  return text.replace('e+', 'e')
 }
 
 /** The number as JSON: its digits as far as they are significant, its unit, and what is known of it. */
 export function quantityJSON(shown: Shown & { readonly significantFigures: number | null }): QuantityJSON {
   const { value, unit, place, input, significantFigures } = shown
   const digits = place ?? input?.writtenPlace ?? 0
-  const written = value.dp() < -digits ? value.toFixed(-digits) : value.toString()
+  const written = value.dp() < -digits ? value.toFixed(-digits) : plain(value.toString())
   const uncertainty = input?.uncertainty && { uncertainty: input.uncertainty.standard.toString() }
   const known = significantFigures === null ? { exact: true as const } : { significantFigures }
   return { value: written, unit, ...known, ...uncertainty }

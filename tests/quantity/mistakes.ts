@@ -1,5 +1,5 @@
 // Lines that must not compile. Never run, only compiled.
-import { exact, quantity } from 'saltwright/quantity'
+import { asDimension, constant, exact, power, quantity, sum, weightedSum } from 'saltwright/quantity'
 
 const text: string = '3.98 g'
 const mass = quantity('3.98 g')
@@ -26,6 +26,34 @@ mass.to('mL')
 // @ts-expect-error values do not change
 mass.unit = 'kg'
 
+// @ts-expect-error no space, so the unit is not seen
+quantity('3.98g')
+// @ts-expect-error no number
+quantity('')
+// @ts-expect-error a decimal comma before an uncertainty
+quantity('3,98(2) g')
+// @ts-expect-error an uncertainty does not change the dimension
+mass.plus(quantity('0.0500(2) mol'))
+// @ts-expect-error a text whose dimension is not known is not known to be a mass
+mass.plus(quantity(text))
+// @ts-expect-error masses and amounts do not make a sum
+sum([mass, amount])
+// @ts-expect-error nor a counted one
+weightedSum([
+  { times: 1, of: mass },
+  { times: 1, of: amount },
+])
+// @ts-expect-error only ratios have powers
+power(mass, 2)
+// @ts-expect-error no such dimension
+asDimension(mass, 'weight')
+// @ts-expect-error no such distribution
+quantity('25.00 mL', { uncertainty: { halfWidth: '0.03 mL', distribution: 'uniform' } })
+// @ts-expect-error a tolerance is text with its unit
+quantity('25.00 mL', { uncertainty: { tolerance: 0.03 } })
+// @ts-expect-error no such reading of zeros
+constant('250 mL', { wholeNumberZeros: 'some' })
+
 // What must compile, with these dimensions.
 mass.dividedBy(quantity('79.545 g/mol')).plus(amount)
 amount.dividedBy(quantity('6 mol/L')).to('mL')
@@ -34,3 +62,6 @@ quantity('18.4 mol L^-1').times(quantity('25.0 mL')).plus(amount)
 quantity('96 %').times(mass).plus(mass)
 quantity('3.98').plus(exact(1))
 quantity(text).toString()
+asDimension(quantity(text), 'mass').plus(mass)
+mass.plus(quantity('3.9772(21) g'))
+mass.plus(quantity('(3.9772 ± 0.0021) g'))
