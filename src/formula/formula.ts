@@ -1,6 +1,6 @@
 import type { Decimal } from '../decimal.js'
-import type { Fraction } from '../fraction.js'
 import type { Span } from '../errors.js'
+import type { Fraction } from '../fraction.js'
 
 /** A physical state as written behind a formula. */
 export type State = 's' | 'l' | 'g' | 'aq'

@@ -1,0 +1,70 @@
+import { digitValue, kindAt, plainDigits, runEnd, sign, signAt } from './characters.js'
+import { endsPart } from './charge.js'
+import { complain } from './complaint.js'
+import type { FormulaError } from './formula-error.js'
+import { isElement, isKnownIon, isMetal, isMolecularIon } from './known-ions.js'
+import type { Scan } from './scan.js'
+
+/**
+ * Where a count ends whose digits are followed by a sign without a caret: how many of them belong to the charge. By this rule:
+ *
+ * 1. Behind several signs or a sign with digits (`SO4--`, `SO4-2`) the digits before are a count.
+ * 2. Of the two readings, digits as count (`NO3-`) or last digit as charge (`SO42-`, `Fe3+`), a common ion wins.
+ * 3. Behind a square bracket the digits are the charge: `[Fe(CN)6]4-`.
+ * 4. Behind a metal alone they are the charge (`Zr4+`); behind anything else a lone digit is a count (`AlF2+`, `N2+`).
+ * 5. Where both or neither reading is usual (`O2-`, `VO2+`) the text is refused, and the hint shows both.
+ *
+ * @returns The end of the count; its start, where all digits belong to the charge.
+ */
+export function settleSign(scan: Scan, start: number, end: number): number {
+  const { text } = scan
+  const isRaised = kindAt(text, end) !== sign
+  if (!endsPart(text, end + 1)) return end
+  const known = knownReading(scan, end)
+  if (known !== undefined) return known
+  if (isRaised || digitValue(text, end - 1) < 2) return end
+  if (text[start - 1] === ']') return start
+  return unknownReading(scan, start, end)
+}
+
+/** The reading that is a common ion, if there is one. */
+function knownReading(scan: Scan, end: number): number | undefined {
+  const body = plainBody(scan, end)
+  const direction = signAt(scan.text, end)
+  const asCount = isKnownIon(body, direction)
+  const asCharge = isKnownIon(body.slice(0, -1), direction * digitValue(scan.text, end - 1))
+  if (asCount && asCharge) throw ambiguous(scan, end)
+  if (asCharge) return end - 1
+  return asCount ? end : undefined
+}
+
+/** The segment up to the sign, without spaces and with plain digits. */
+function plainBody({ text, segment }: Scan, end: number): string {
+  return plainDigits(text.slice(Math.max(segment, end - 40), end)).replaceAll(' ', '')
+}
+
+function unknownReading(scan: Scan, start: number, end: number): number {
+  const isSingle = end - start === 1
+  const before = plainBody(scan, start)
+  if (isMetal(before)) {
+    if (isSingle && signAt(scan.text, end) > 0) return start
+    throw ambiguous(scan, end)
+  }
+  const isStrange = isElement(before) && !isMolecularIon(before, signAt(scan.text, end))
+  if (!isSingle || isStrange) throw ambiguous(scan, end)
+  return end
+}
+
+function ambiguous(scan: Scan, end: number): FormulaError {
+  const { text, segment } = scan
+  const [before, digits, mark] = [text.slice(0, end - 1), text.slice(end - 1, end), text.slice(end, end + 1)]
+  const stop = runEnd(text, end, sign)
+  return complain(scan, {
+    code: 'formula/ambiguous-charge',
+    start: segment,
+    end: stop,
+    says: 'has a number that may be a count or a charge',
+    expected: 'a charge behind a caret',
+    hint: `${before}^${digits}${mark} or ${before}${digits}^${mark}?`,
+  })
+}

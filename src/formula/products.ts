@@ -1,0 +1,28 @@
+import { commonDivisor, outOfRange } from './numbers.js'
+import { greatestProduct, type Scan } from './scan.js'
+
+/** Multiplies the atoms from `first` on by the number that was read last: the count of a bracket. */
+export function multiplyAtoms(scan: Scan, first: number, start: number): void {
+  if (scan.bottom !== 1 || scan.bottoms !== undefined) multiplyFractions(scan, first, start)
+  else if (scan.top !== 1) multiplyWhole(scan, first, start)
+}
+
+function multiplyWhole(scan: Scan, first: number, start: number): void {
+  for (let index = first; index < scan.tops.length; index += 1) {
+    const product = (scan.tops[index] as number) * scan.top
+    if (product > greatestProduct) throw outOfRange(scan, start, scan.at)
+    scan.tops[index] = product
+  }
+}
+
+function multiplyFractions(scan: Scan, first: number, start: number): void {
+  const bottoms = scan.bottoms ?? scan.tops.map(() => 1)
+  scan.bottoms = bottoms
+  for (let index = first; index < scan.tops.length; index += 1) {
+    const [top, bottom] = [(scan.tops[index] as number) * scan.top, (bottoms[index] as number) * scan.bottom]
+    const divisor = commonDivisor(Math.abs(top), bottom)
+    if (Math.abs(top) > greatestProduct * bottom || bottom > greatestProduct) throw outOfRange(scan, start, scan.at)
+    scan.tops[index] = top / divisor
+    bottoms[index] = bottom / divisor
+  }
+}

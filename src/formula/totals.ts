@@ -1,0 +1,120 @@
+import { Decimal } from '../decimal.js'
+import { addFractions, type Fraction, fraction, fractionToDecimal, multiplyFractions } from '../fraction.js'
+import { badCharge } from './charge-complaints.js'
+import { outOfRange } from './numbers.js'
+import { chargePlace, type Scan, type ScannedPart, symbolOf, waterPlace } from './scan.js'
+
+const zero: Fraction = { numerator: 0n, denominator: 1n }
+const finest = 10n ** 15n
+
+/** Whether all counts and all numbers in front of parts are whole. */
+function isWhole({ bottoms, parts }: Scan): boolean {
+  return bottoms === undefined && parts.every(({ bottom }) => bottom === 1)
+}
+
+/** A fraction of two whole numbers of which the second is mostly 1. */
+export function plainFraction(top: number, bottom: number): Fraction {
+  return bottom === 1 ? { numerator: BigInt(top), denominator: 1n } : fraction(BigInt(top), BigInt(bottom))
+}
+
+/** How many of the atoms at an index of the list. */
+function countAt({ tops, bottoms }: Scan, index: number): Fraction {
+  return plainFraction(tops[index] as number, bottoms === undefined ? 1 : (bottoms[index] as number))
+}
+
+/** Adds up what stands in one part, by place in the list of symbols, times a number. */
+function addPart(sums: Map<number, Fraction>, scan: Scan, part: ScannedPart, times: Fraction): void {
+  for (let index = part.first; index < part.last; index += 1) {
+    const place = scan.places[index] as number
+    const sum = addFractions(sums.get(place) ?? zero, multiplyFractions(countAt(scan, index), times))
+    if (sum.denominator > finest) throw outOfRange(scan, part.from, part.end)
+    sums.set(place, sum)
+  }
+}
+
+function exactSums(scan: Scan): Map<number, Fraction> {
+  const sums = new Map<number, Fraction>()
+  for (const part of scan.parts) {
+    if (!part.unknown) addPart(sums, scan, part, plainFraction(part.top, part.bottom))
+  }
+  return sums
+}
+
+/** The same in plain numbers, where everything is whole. */
+function wholeSums({ places, tops, parts }: Scan): Map<number, number> {
+  const sums = new Map<number, number>()
+  for (const { first, last, top, unknown } of parts) {
+    for (let index = first; index < last && !unknown; index += 1) {
+      const place = places[index] as number
+      sums.set(place, (sums.get(place) ?? 0) + (tops[index] as number) * top)
+    }
+  }
+  return sums
+}
+
+/** Atoms by symbol, without the places that stand for water and charge. */
+function bySymbol<N, M>(sums: ReadonlyMap<number, N>, write: (count: N) => M): Map<string, M> {
+  const counts = new Map<string, M>()
+  for (const [place, count] of sums) {
+    if (place !== waterPlace && place !== chargePlace) counts.set(symbolOf(place), write(count))
+  }
+  return counts
+}
+
+/** Atoms per formula unit as decimals. */
+export function compositionOf(scan: Scan): ReadonlyMap<string, Decimal> {
+  if (isWhole(scan)) return bySymbol(wholeSums(scan), (count) => new Decimal(count))
+  return bySymbol(exactSums(scan), fractionToDecimal)
+}
+
+/** Atoms per formula unit, exactly. */
+export function countsOf(scan: Scan): ReadonlyMap<string, Fraction> {
+  if (isWhole(scan)) return bySymbol(wholeSums(scan), (count) => plainFraction(count, 1))
+  return bySymbol(exactSums(scan), (count) => count)
+}
+
+/** Atoms in one of a part. */
+export function countsOfPart(scan: Scan, part: ScannedPart): ReadonlyMap<string, Fraction> {
+  const sums = new Map<number, Fraction>()
+  addPart(sums, scan, part, { numerator: 1n, denominator: 1n })
+  return bySymbol(sums, (count) => count)
+}
+
+/** The charge of one of a part. */
+export function chargeOfPart(scan: Scan, part: ScannedPart): number {
+  if (!scan.charged) return 0
+  const sums = new Map<number, Fraction>()
+  addPart(sums, scan, part, { numerator: 1n, denominator: 1n })
+  return wholeCharge(scan, sums.get(chargePlace))
+}
+
+/** The charge of everything. */
+export function chargeOf(scan: Scan): number {
+  return scan.charged ? wholeCharge(scan, exactSums(scan).get(chargePlace)) : 0
+}
+
+function wholeCharge(scan: Scan, charge: Fraction = zero): number {
+  if (charge.denominator !== 1n) throw badCharge(scan, 0, scan.text.length)
+  return Number(charge.numerator)
+}
+
+/** Molecules of water of crystallisation per formula unit; `null` where their number is unknown. */
+export function hydrationOf(scan: Scan): Decimal | null {
+  const { parts } = scan
+  if (parts.some(({ unknown }) => unknown)) return null
+  const inside = exactSums(scan).get(waterPlace) ?? zero
+  const outside = parts.every(({ water }) => water > 0) ? [] : parts
+  const all = outside.reduce(
+    (sum, { water, top, bottom }) => addFractions(sum, plainFraction(water * top, bottom)),
+    inside,
+  )
+  return fractionToDecimal(all)
+}
+
+/** Makes sure, while the text is being read, that everything above can be worked out. */
+export function checkTotals(scan: Scan): void {
+  if (isWhole(scan) && !scan.charged) return
+  exactSums(scan)
+  for (const part of scan.parts) chargeOfPart(scan, part)
+  chargeOf(scan)
+}
