@@ -1,0 +1,177 @@
+import type { Span } from '../errors.js'
+import { arrowSigns, reversedSigns } from './arrow-signs.js'
+import { isDash, isDigit, isSpace } from './characters.js'
+import { isConditionText } from './conditions.js'
+import type { Arrow } from './equation.js'
+import { EquationError } from './equation-error.js'
+
+/** An arrow found in a text. */
+export interface FoundArrow extends Span {
+  readonly kind: Arrow
+  /** Whether two or more dashes follow a formula without a space, so that the first may have been meant as a charge. */
+  readonly attached: boolean
+}
+
+const less = 0x3c
+const equals = 0x3d
+const greater = 0x3e
+
+/** The one arrow of an equation. */
+export function findArrow(text: string): FoundArrow {
+  const first = nextArrow(text, 0)
+  if (first === undefined) throw missingArrow(text)
+  const second = nextArrow(text, first.end)
+  if (second !== undefined) throw secondArrow(text, first, second)
+  return first
+}
+
+function nextArrow(text: string, from: number): FoundArrow | undefined {
+  let at = from
+  while (at < text.length) {
+    const code = text.charCodeAt(at)
+    if (isDash(code)) {
+      const end = runEnd(text, at, isDash)
+      if (text.charCodeAt(end) === greater) return dashArrow(text, at, end)
+      at = end
+    } else {
+      const arrow = mayBeArrow(code) ? arrowAt(text, at, code) : undefined
+      if (arrow !== undefined) return arrow
+      at += 1
+    }
+  }
+  return undefined
+}
+
+function mayBeArrow(code: number): boolean {
+  return (code >= less && code <= greater) || code >= 0x2190
+}
+
+function arrowAt(text: string, at: number, code: number): FoundArrow | undefined {
+  if (code === equals) return equalsArrow(text, at)
+  if (code === less) return doubleArrow(text, at)
+  if (code === greater) throw unknownArrow(text, at, at + 1)
+  return signArrow(text, at)
+}
+
+function signArrow(text: string, at: number): FoundArrow | undefined {
+  const sign = text.charAt(at)
+  if (reversedSigns.includes(sign)) throw reversedArrow(text, at, at + 1)
+  for (const kind of ['forward', 'equilibrium', 'both-directions', 'stoichiometric'] as const) {
+    if (arrowSigns[kind].includes(sign)) return { kind, start: at, end: at + 1, attached: false }
+  }
+  return undefined
+}
+
+function dashArrow(text: string, at: number, end: number): FoundArrow {
+  const start = isCharge(text, at) ? at + 1 : at
+  const attached = end - start > 1 && start > 0 && start === at && !isSpace(text.charCodeAt(at - 1))
+  if (start === end) throw unknownArrow(text, end, end + 1, 'Put a space between the charge and the arrow.')
+  return closed(text, { kind: 'forward', start, end: end + 1, attached })
+}
+
+/** `^->`, `^2-->` and `e-->`: the first dash is the charge of what stands before it. */
+function isCharge(text: string, dash: number): boolean {
+  let before = dash - 1
+  while (before >= 0 && isDigit(text.charCodeAt(before))) before -= 1
+  if (text.charAt(before) === '^') return true
+  return before === dash - 1 && text.charAt(before) === 'e' && !isLetter(text.charCodeAt(before - 1))
+}
+
+function isLetter(code: number): boolean {
+  return (code >= 0x41 && code <= 0x5a) || (code >= 0x61 && code <= 0x7a)
+}
+
+function equalsArrow(text: string, at: number): FoundArrow {
+  const end = runEnd(text, at, (code) => code === equals)
+  if (text.charCodeAt(end) !== greater) return { kind: 'stoichiometric', start: at, end, attached: false }
+  return closed(text, { kind: 'forward', start: at, end: end + 1, attached: false })
+}
+
+function doubleArrow(text: string, at: number): FoundArrow {
+  const isEquals = text.charCodeAt(at + 1) === equals
+  const end = runEnd(text, at + 1, isEquals ? (code) => code === equals : isDash)
+  if (end === at + 1) throw unknownArrow(text, at, at + 1, 'Write formulas without markup.')
+  if (text.charCodeAt(end) !== greater) throw reversedArrow(text, at, end)
+  return closed(text, { kind: isEquals ? 'equilibrium' : 'both-directions', start: at, end: end + 1, attached: false })
+}
+
+function closed(text: string, arrow: FoundArrow): FoundArrow {
+  if (text.charCodeAt(arrow.end) === greater) throw unknownArrow(text, arrow.start, arrow.end + 1)
+  return arrow
+}
+
+function runEnd(text: string, at: number, belongs: (code: number) => boolean): number {
+  let end = at
+  while (belongs(text.charCodeAt(end))) end += 1
+  return end
+}
+
+function missingArrow(text: string): EquationError {
+  return new EquationError({
+    code: 'equation/missing-arrow',
+    message: 'There is no arrow between the two sides.',
+    position: { start: 0, end: text.length },
+    expected: 'an arrow such as ->, =, <=> or →',
+    hint: arrowHint(text),
+  })
+}
+
+function arrowHint(text: string): string | undefined {
+  if (text.includes('\\')) return 'Write -> instead of a typesetting command.'
+  const words = [' yields ', ' gives ', ' to form ', ' to give ', ' produces '].filter((word) => text.includes(word))
+  return words[0] === undefined ? undefined : `Write -> instead of "${words[0].trim()}".`
+}
+
+function secondArrow(text: string, first: FoundArrow, second: FoundArrow): EquationError {
+  const between = text.slice(first.end, second.start)
+  if (isConditionText(between)) return conditionInArrow(text, first.start, second.end)
+  return new EquationError({
+    code: 'equation/several-arrows',
+    message: `A second arrow stands at character ${second.start + 1}; an equation has one.`,
+    position: { start: second.start, end: second.end },
+    found: text.slice(second.start, second.end),
+    expected: 'one arrow',
+    hint: severalHint(text, first, second),
+  })
+}
+
+function severalHint(text: string, first: FoundArrow, second: FoundArrow): string {
+  const attached = [first, second].some((arrow) => arrow.kind === 'stoichiometric' && !isSpace(text.charCodeAt(arrow.end)))
+  if (attached) return 'Write a double bond without its sign: C2H4 for CH2=CH2.'
+  return 'Write each stage as an equation of its own.'
+}
+
+function conditionInArrow(text: string, start: number, end: number): EquationError {
+  return new EquationError({
+    code: 'equation/condition',
+    message: 'Conditions and catalysts have no place in the arrow.',
+    position: { start, end },
+    found: text.slice(start, end),
+    expected: 'a bare arrow',
+    hint: 'Write the arrow alone and keep the conditions in the procedure.',
+  })
+}
+
+function unknownArrow(text: string, start: number, end: number, hint = 'Write -> between the sides.'): EquationError {
+  const found = text.slice(start, end)
+  return new EquationError({
+    code: 'equation/unknown-arrow',
+    message: `"${found}" at character ${start + 1} is not an arrow.`,
+    position: { start, end },
+    found,
+    expected: 'an arrow such as ->, =, <=> or →',
+    hint,
+  })
+}
+
+function reversedArrow(text: string, start: number, end: number): EquationError {
+  const found = text.slice(start, end)
+  return new EquationError({
+    code: 'equation/unknown-arrow',
+    message: `"${found}" at character ${start + 1} points to the left.`,
+    position: { start, end },
+    found,
+    expected: 'an arrow to the right, such as ->',
+    hint: 'Write the reactants on the left and the products on the right of ->.',
+  })
+}
