@@ -1,6 +1,6 @@
 import ts from 'typescript'
 
-const claimLine = /\/\/ (=>|throws|prints) +(.*)$/
+const claimLine = /^\s*\/\/ (=>|throws|prints) +(.*)$/
 const continuation = /^\s*\/\/ {3,}(.*)$/ // the next lines of a value that does not fit on one
 
 /**
@@ -18,8 +18,9 @@ export function testBody({ file, line, code }) {
     ...imports.map((node) => ({ start: node.getStart(), end: node.end, text: '' })),
     ...claims.map((claim) => checked(claim, place(claim.node.end))),
   ]
-  const written = code.split('\n').filter((text) => claimLine.test(text)).length
-  if (written !== claims.length) throw new Error(`${place(0)} a claim must stand on the last line of a statement`)
+  const written = code.split('\n').filter((text) => /\/\/ (=>|throws|prints) /.test(text)).length
+  if (written !== claims.length)
+    throw new Error(`${place(0)} a claim must stand right behind a statement, or on the line below it`)
   return { imports: imports.map((node) => node.getText()), body: edited(code, edits), claims: claims.length }
 }
 
@@ -35,14 +36,16 @@ function claimedStatements(source) {
   return claims
 }
 
+/** The claim on the line where the statement ends, or alone on the next. */
 function claimBehind(node, source) {
-  const [comment] = ts.getTrailingCommentRanges(source.text, node.end) ?? []
-  const [, kind, first] = (comment && source.text.slice(comment.pos, comment.end).match(claimLine)) ?? []
+  const lines = source.text.slice(node.end).split('\n')
+  const at = lines[0].trim() === '' ? 1 : 0
+  const [, kind, first] = lines[at]?.match(claimLine) ?? []
   if (kind === undefined) return undefined
-  const below = source.text.slice(comment.end + 1).split('\n')
-  const more = below.findIndex((text) => !continuation.test(text))
-  const rest = below.slice(0, more === -1 ? undefined : more).map((text) => text.match(continuation)[1])
-  return { kind, text: kind === '=>' ? [first, ...rest].join(' ') : first.trim() }
+  const below = lines.slice(at + 1)
+  const end = below.findIndex((line) => !continuation.test(line))
+  const more = below.slice(0, end === -1 ? undefined : end).map((line) => line.match(continuation)[1])
+  return { kind, text: kind === '=>' ? [first, ...more].join(' ') : first.trim() }
 }
 
 /** The edit that puts the check of a claim into the code. */

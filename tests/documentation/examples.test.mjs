@@ -74,6 +74,12 @@ describe('turning claims into checks', () => {
     )
   })
 
+  it('a value on the line below', () => {
+    expect(body('f()', '// => 1', 'g() // => 2')).toBe(
+      'expect(f(), "docs/guide.md:2").toEqual(1)\n// => 1\nexpect(g(), "docs/guide.md:4").toEqual(2) // => 2',
+    )
+  })
+
   it('puts imports apart', () => {
     expect(testBody({ file: 'a.md', line: 1, code: "import { f } from 'x'\n\nf() // => 1" })).toMatchObject({
       imports: ["import { f } from 'x'"],
@@ -82,8 +88,8 @@ describe('turning claims into checks', () => {
   })
 
   it.each([
-    ['behind nothing', ['// => 1'], 'a claim must stand on the last line of a statement'],
-    ['inside a statement', ['f(', '  1, // => 1', ')'], 'a claim must stand on the last line of a statement'],
+    ['behind nothing', ['// => 1'], 'a claim must stand right behind a statement'],
+    ['inside a statement', ['f(', '  1, // => 1', ')'], 'a claim must stand right behind a statement'],
     ['that is no value', ['f() // => 3.98 g'], '"3.98 g" is not a value in TypeScript'],
     ['about a pattern', ['const { a } = f() // => 1'], 'claim the value of one name, not of a pattern'],
     ['about two names', ['const a = 1, b = 2 // => 2'], 'one declaration per claim'],
