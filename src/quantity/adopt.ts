@@ -1,7 +1,8 @@
 import { Decimal } from '../decimal.js'
 import type { InputFacts, Naming } from './input.js'
 import { readNaming } from './naming.js'
-import { type RuleName, type RuleSettings, rules } from './rules.js'
+import type { RuleSettings } from './rule.js'
+import { type RuleName, rules } from './rules.js'
 import { findUnit, type Unit } from './unit.js'
 import { walk } from './walk.js'
 
@@ -17,7 +18,7 @@ interface Foreign {
 }
 
 /** How our own nodes are made. */
-export interface Maker<N> {
+export interface Maker<N extends { readonly unit: Unit }> {
   /** An input. */
   readonly input: (value: Decimal, unit: Unit, facts: InputFacts, naming: Naming) => N
   /** The result of a rule. */
@@ -30,14 +31,20 @@ export interface Maker<N> {
  *
  * @returns Our node; undefined for whatever only looks like a quantity.
  */
-export function adopt<N>(root: object, known: WeakMap<object, N>, maker: Maker<N>): N | undefined {
+export function adopt<N extends { readonly unit: Unit }>(
+  root: object,
+  known: WeakMap<object, N>,
+  maker: Maker<N>,
+): N | undefined {
   const make = (foreign: Foreign): N => {
     const { value, rule, input, naming, settings } = foreign
     const unit = findUnit(foreign.unit)
     if (unit === undefined) throw new Error('no unit of ours')
     if (rule === 'input') return maker.input(finite(value), unit, knownFacts(input), readNaming(naming))
-    if (!Object.hasOwn(rules, rule)) throw new Error('no rule of ours')
     const operands = foreign.operands.map((operand) => known.get(operand) as N)
+    const operandUnits = operands.map((operand) => operand.unit)
+    if (!Object.hasOwn(rules, rule) || !rules[rule].fits(operandUnits, unit, settings))
+      throw new Error('no rule of ours')
     return maker.derived(rule, operands, unit, settings, readNaming(naming))
   }
   try {

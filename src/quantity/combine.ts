@@ -1,6 +1,6 @@
 import { Decimal } from '../decimal.js'
 import { type Dimension, productDimension, quotientDimension } from './dimension.js'
-import type { RuleSettings } from './rules.js'
+import type { RuleSettings } from './rule.js'
 import { coherentUnit, findUnit, type Unit, type UnitInfo, units } from './unit.js'
 
 /** How two units go together: what each operand is converted to first, and what comes out. */

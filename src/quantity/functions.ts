@@ -90,6 +90,93 @@ export function antilogarithm(exponent: Quantity<'ratio'>): Quantity<'ratio'> {
   return derivedNode('antilogarithm', [node], '1') as Quantity as Quantity<'ratio'>
 }
 
+/**
+ * The natural logarithm of a ratio.
+ *
+ * @param of - A ratio above zero.
+ * @returns The logarithm, with as many decimals as the argument has significant figures.
+ * @throws {@link QuantityError} `quantity/logarithm-of-non-positive`, `quantity/wrong-dimension`.
+ * @source Figures as for {@link logarithm}.
+ *
+ * @example
+ * ```ts
+ * import { naturalLogarithm, quantity } from 'saltwright/quantity'
+ *
+ * naturalLogarithm(quantity('2.00')).toString() // => '0.693'
+ * ```
+ */
+export function naturalLogarithm(of: Quantity<'ratio'>): Quantity<'ratio'> {
+  const node = ratioNode(of)
+  if (!node.value.gt(0))
+    throw outsideDomain('quantity/logarithm-of-non-positive', 'logarithm', node, 'a number above zero')
+  return derivedNode('naturalLogarithm', [node], '1') as Quantity as Quantity<'ratio'>
+}
+
+/**
+ * e to the power of a ratio: the inverse of {@link naturalLogarithm}.
+ *
+ * @param exponent - A ratio between -322 and 322.
+ * @returns The exponential, with as many significant figures as the exponent has decimals.
+ * @throws {@link QuantityError} `quantity/out-of-range`, `quantity/wrong-dimension`.
+ * @source Figures as for {@link antilogarithm}.
+ *
+ * @example
+ * ```ts
+ * import { exponential, quantity } from 'saltwright/quantity'
+ *
+ * exponential(quantity('0.693')).toString() // => '2.00'
+ * ```
+ */
+export function exponential(exponent: Quantity<'ratio'>): Quantity<'ratio'> {
+  const node = ratioNode(exponent)
+  if (node.value.abs().gt(322)) throw outsideDomain('quantity/out-of-range', 'exponential', node, '-322 to 322')
+  return derivedNode('exponential', [node], '1') as Quantity as Quantity<'ratio'>
+}
+
+/**
+ * The sine of an angle.
+ *
+ * @param angle - In radians, as a ratio; no more than a million either way.
+ * @returns The sine, with the figures of the angle.
+ * @throws {@link QuantityError} `quantity/out-of-range`, `quantity/wrong-dimension`.
+ * @source Figures: common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { quantity, sine } from 'saltwright/quantity'
+ *
+ * sine(quantity('0.5236')).toString() // => '0.5000'
+ * ```
+ */
+export function sine(angle: Quantity<'ratio'>): Quantity<'ratio'> {
+  return derivedNode('sine', [angleNode(angle)], '1') as Quantity as Quantity<'ratio'>
+}
+
+/**
+ * The cosine of an angle.
+ *
+ * @param angle - In radians, as a ratio; no more than a million either way.
+ * @returns The cosine, with the figures of the angle.
+ * @throws {@link QuantityError} `quantity/out-of-range`, `quantity/wrong-dimension`.
+ * @source Figures: common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { cosine, quantity } from 'saltwright/quantity'
+ *
+ * cosine(quantity('1.0472')).toString() // => '0.50000'
+ * ```
+ */
+export function cosine(angle: Quantity<'ratio'>): Quantity<'ratio'> {
+  return derivedNode('cosine', [angleNode(angle)], '1') as Quantity as Quantity<'ratio'>
+}
+
+function angleNode(angle: unknown): Node {
+  const node = ratioNode(angle)
+  if (node.value.abs().gt(1e6)) throw outsideDomain('quantity/out-of-range', 'sine or cosine', node, '-1e6 to 1e6')
+  return node
+}
+
 function ratioNode(q: unknown): Node {
   return convert(nodeIn(q, 'ratio'), '1')
 }

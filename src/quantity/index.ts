@@ -5,7 +5,16 @@
  */
 export type { Dimension, Divisor, Factor, Product, Quotient } from './dimension.js'
 export { countFigures, type FigureCount, type RoundTo, roundTo } from './figures.js'
-export { antilogarithm, logarithm, power, squareRoot } from './functions.js'
+export {
+  antilogarithm,
+  cosine,
+  exponential,
+  logarithm,
+  naturalLogarithm,
+  power,
+  sine,
+  squareRoot,
+} from './functions.js'
 export type { Distribution, InputFacts, InputKind, Naming, Role, StatedUncertainty } from './input.js'
 export type { WholeNumberZeros } from './numeral.js'
 export { asDimension, mean, sum, weightedSum } from './operations.js'
@@ -22,6 +31,7 @@ export {
   tryQuantity,
 } from './read.js'
 export type { Rounding, TieRule } from './rounding.js'
-export type { Expression, RuleName, RuleSettings } from './rules.js'
+export type { Expression, RuleSettings } from './rule.js'
+export type { RuleName } from './rules.js'
 export type { SingleStatement, UncertaintyStatement } from './statement.js'
 export type { Unit, UnitOf, UnitSpellings } from './unit.js'

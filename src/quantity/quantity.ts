@@ -1,7 +1,8 @@
 import type { Decimal } from '../decimal.js'
 import type { Dimension, Divisor, Factor, Product, Quotient } from './dimension.js'
 import type { InputFacts, Naming } from './input.js'
-import type { RuleName, RuleSettings } from './rules.js'
+import type { RuleSettings } from './rule.js'
+import type { RuleName } from './rules.js'
 import type { Unit, UnitOf } from './unit.js'
 
 /**

@@ -23,12 +23,12 @@ export function walk<T>(root: T, steps: Walk<T>): boolean {
     if (waiting.length === 0) finishOnce(stack.pop() as T, steps)
     else if (opened.has(top)) return false
     opened.add(top)
-    for (const node of waiting) stack.push(node)
+    for (const node of waiting.reverse()) stack.push(node) // the first one on top
   }
   return true
 }
 
-function waitingBelow<T>(node: T, { below, isDone }: Walk<T>): readonly T[] {
+function waitingBelow<T>(node: T, { below, isDone }: Walk<T>): T[] {
   return isDone(node) ? [] : below(node).filter((one) => !isDone(one))
 }
 

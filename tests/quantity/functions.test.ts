@@ -1,11 +1,15 @@
 import { describe, expect, it } from 'vitest'
 import {
   antilogarithm,
+  cosine,
   exact,
+  exponential,
   logarithm,
+  naturalLogarithm,
   power,
   type Quantity,
   quantity,
+  sine,
   squareRoot,
 } from '../../src/quantity/index.js'
 import { refusal } from './refusal.js'
@@ -26,6 +30,11 @@ describe('functions of a ratio', () => {
     { q: antilogarithm(ratio('-6.52')), is: '3.0e-7' },
     { q: antilogarithm(exact(2)), is: '100' },
     { q: antilogarithm(ratio('3')), is: '0e4' }, // no decimal, no figure
+    { q: naturalLogarithm(ratio('2.00')), is: '0.693' },
+    { q: exponential(ratio('0.693')), is: '2.00' },
+    { q: sine(ratio('0.5236')), is: '0.5000' },
+    { q: cosine(ratio('1.0472')), is: '0.50000' },
+    { q: cosine(ratio('1000000')), is: '0.9' },
   ])('$is', ({ q, is }) => expect(q.toString()).toBe(is))
 })
 
@@ -46,6 +55,12 @@ describe('what is refused', () => {
     { call: () => logarithm('10' as never), code: 'quantity/not-a-quantity' },
     { call: () => antilogarithm(ratio('141')), code: 'quantity/out-of-range' },
     { call: () => antilogarithm(ratio('-1e90')), code: 'quantity/out-of-range' },
+    { call: () => naturalLogarithm(ratio('0.0')), code: 'quantity/logarithm-of-non-positive' },
+    { call: () => exponential(ratio('323')), code: 'quantity/out-of-range' },
+    { call: () => exponential(ratio('-323')), code: 'quantity/out-of-range' },
+    { call: () => sine(ratio('1e90')), code: 'quantity/out-of-range' },
+    { call: () => cosine(ratio('-1000001')), code: 'quantity/out-of-range' },
+    { call: () => sine(quantity('1.0 g') as never), code: 'quantity/wrong-dimension' },
     { call: () => antilogarithm(5 as never), code: 'quantity/not-a-quantity' },
   ])('$code', ({ call, code }) => {
     const error = refusal(call)

@@ -1,5 +1,5 @@
 // Lines that must not compile. Never run, only compiled.
-import { asDimension, constant, exact, power, quantity, sum, weightedSum } from 'saltwright/quantity'
+import { asDimension, constant, exact, power, quantity } from 'saltwright/quantity'
 
 const text: string = '3.98 g'
 const mass = quantity('3.98 g')
@@ -36,13 +36,6 @@ quantity('3,98(2) g')
 mass.plus(quantity('0.0500(2) mol'))
 // @ts-expect-error a text whose dimension is not known is not known to be a mass
 mass.plus(quantity(text))
-// @ts-expect-error masses and amounts do not make a sum
-sum([mass, amount])
-// @ts-expect-error nor a counted one
-weightedSum([
-  { times: 1, of: mass },
-  { times: 1, of: amount },
-])
 // @ts-expect-error only ratios have powers
 power(mass, 2)
 // @ts-expect-error no such dimension

@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { Decimal } from '../../src/decimal.js'
-import { type Expression, type Rule, type RuleName, type RuleSettings, rules } from '../../src/quantity/rules.js'
+import type { Expression, Rule, RuleSettings } from '../../src/quantity/rule.js'
+import { type RuleName, rules } from '../../src/quantity/rules.js'
 
 /** Settings and operands with which a rule can be tried: as many values as it takes, all above zero. */
 interface Trial {
@@ -30,6 +31,10 @@ const trials: Readonly<Record<RuleName, readonly Trial[]>> = {
   squareRoot: [{ settings: {}, count: 1 }],
   logarithm: [{ settings: {}, count: 1 }],
   antilogarithm: [{ settings: {}, count: 1, largest: 3 }],
+  naturalLogarithm: [{ settings: {}, count: 1 }],
+  exponential: [{ settings: {}, count: 1, largest: 3 }],
+  sine: [{ settings: {}, count: 1, largest: 6 }],
+  cosine: [{ settings: {}, count: 1, largest: 6 }],
   rounded: [],
 }
 const table = Object.entries(trials).flatMap(([name, list]) => list.map((trial) => ({ name: name as RuleName, trial })))
@@ -108,6 +113,12 @@ describe('the last significant place', () => {
     { rule: 'logarithm', operands: [at('100', null)], settings: {}, place: null },
     { rule: 'antilogarithm', operands: [at('-6.52', -2)], settings: {}, place: -8 },
     { rule: 'antilogarithm', operands: [at('2', null)], settings: {}, place: null },
+    { rule: 'naturalLogarithm', operands: [at('2.00', -2)], settings: {}, place: -3 },
+    { rule: 'naturalLogarithm', operands: [at('2', null)], settings: {}, place: null },
+    { rule: 'exponential', operands: [at('0.693', -3)], settings: {}, place: -2 },
+    { rule: 'exponential', operands: [at('2', null)], settings: {}, place: null },
+    { rule: 'sine', operands: [at('1.233', -3)], settings: {}, place: -4 },
+    { rule: 'cosine', operands: [at('1.233', -3)], settings: {}, place: -4 },
     { rule: 'rounded', operands: [at('1.234', -3)], settings: { rounding: figures }, place: -1 },
     { rule: 'rounded', operands: [at('12', 1)], settings: { rounding: figures }, place: 1 },
     { rule: 'rounded', operands: [at('1.234', null)], settings: { rounding: figures }, place: -1 },
@@ -148,18 +159,66 @@ describe('how a rule is written', () => {
     { rule: 'difference', count: 2, settings: {}, is: 'a - b' },
     { rule: 'product', count: 2, settings: {}, is: 'a · b' },
     { rule: 'quotient', count: 2, settings: {}, is: '(a) / (b)' },
-    { rule: 'conversion', count: 1, settings: { factor: new Decimal(60) }, is: 'a · 60' },
-    { rule: 'conversion', count: 1, settings: { factor: new Decimal(60), inverse: true }, is: '(a) / (60)' },
-    { rule: 'conversion', count: 1, settings: { factor: new Decimal(1), offset: half }, is: 'a + 0.5' },
+    { rule: 'conversion', count: 1, settings: { factor: new Decimal(60) }, is: 'a' },
     { rule: 'mean', count: 2, settings: {}, is: '(a + b) / (2)' },
     { rule: 'weightedSum', count: 2, settings: { counts }, is: 'a + 2 · b' },
     { rule: 'power', count: 1, settings: { exponent: 3 }, is: 'a^3' },
     { rule: 'squareRoot', count: 1, settings: {}, is: '√a' },
     { rule: 'logarithm', count: 1, settings: {}, is: 'log10(a)' },
     { rule: 'antilogarithm', count: 1, settings: {}, is: '10^a' },
+    { rule: 'naturalLogarithm', count: 1, settings: {}, is: 'ln(a)' },
+    { rule: 'exponential', count: 1, settings: {}, is: 'exp(a)' },
+    { rule: 'sine', count: 1, settings: {}, is: 'sin(a)' },
+    { rule: 'cosine', count: 1, settings: {}, is: 'cos(a)' },
     { rule: 'rounded', count: 1, settings: { rounding: figures }, is: 'a' },
   ] as const)('$rule: $is', ({ rule, count, settings, is }) => {
     const row: Rule = rules[rule]
     expect(line(row.write(count, settings))).toBe(is)
+  })
+})
+
+describe('which units go into a rule and come out', () => {
+  const factor = new Decimal('0.001')
+  const counts = [new Decimal(1), new Decimal(2)]
+  it.each([
+    { rule: 'sum', units: ['g', 'g'], result: 'g', settings: {}, fits: true },
+    { rule: 'sum', units: ['g', 'mg'], result: 'g', settings: {}, fits: false },
+    { rule: 'sum', units: [], result: 'g', settings: {}, fits: false },
+    { rule: 'difference', units: ['g', 'g'], result: 'g', settings: {}, fits: true },
+    { rule: 'difference', units: ['g'], result: 'g', settings: {}, fits: false },
+    { rule: 'difference', units: ['g', 'g', 'g'], result: 'g', settings: {}, fits: false },
+    { rule: 'product', units: ['mol', 'g/mol'], result: 'g', settings: {}, fits: true },
+    { rule: 'product', units: ['mol', 'g/mol'], result: 'mg', settings: {}, fits: false },
+    { rule: 'product', units: ['mmol', 'g/mol'], result: 'g', settings: {}, fits: false },
+    { rule: 'product', units: ['g/mol', 'mmol'], result: 'g', settings: {}, fits: false },
+    { rule: 'product', units: ['g', 'g'], result: 'g', settings: {}, fits: false },
+    { rule: 'product', units: ['g'], result: 'g', settings: {}, fits: false },
+    { rule: 'product', units: [], result: 'g', settings: {}, fits: false },
+    { rule: 'product', units: ['g', '1', '1'], result: 'g', settings: {}, fits: false },
+    { rule: 'quotient', units: ['g', 'g/mol'], result: 'mol', settings: {}, fits: true },
+    { rule: 'quotient', units: ['mg', 'g/mol'], result: 'mol', settings: {}, fits: false },
+    { rule: 'conversion', units: ['g'], result: 'kg', settings: { factor }, fits: true },
+    { rule: 'conversion', units: ['g'], result: 'kg', settings: {}, fits: false },
+    { rule: 'conversion', units: ['g'], result: 'L', settings: { factor }, fits: false },
+    { rule: 'conversion', units: ['g', 'g'], result: 'kg', settings: { factor }, fits: false },
+    { rule: 'conversion', units: [], result: 'kg', settings: { factor }, fits: false },
+    { rule: 'mean', units: ['degC', 'degC'], result: 'degC', settings: {}, fits: true },
+    { rule: 'weightedSum', units: ['g/mol', 'g/mol'], result: 'g/mol', settings: { counts }, fits: true },
+    { rule: 'weightedSum', units: ['g/mol'], result: 'g/mol', settings: { counts }, fits: false },
+    { rule: 'weightedSum', units: ['g/mol'], result: 'g/mol', settings: {}, fits: false },
+    { rule: 'weightedSum', units: ['g/mol', 'g'], result: 'g/mol', settings: { counts }, fits: false },
+    { rule: 'power', units: ['1'], result: '1', settings: { exponent: 2 }, fits: true },
+    { rule: 'power', units: ['1'], result: '1', settings: {}, fits: false },
+    { rule: 'power', units: ['g'], result: '1', settings: { exponent: 2 }, fits: false },
+    { rule: 'squareRoot', units: ['1'], result: '1', settings: {}, fits: true },
+    { rule: 'squareRoot', units: ['1', '1'], result: '1', settings: {}, fits: false },
+    { rule: 'logarithm', units: ['1'], result: '%', settings: {}, fits: false },
+    { rule: 'rounded', units: ['g'], result: 'g', settings: { rounding: figures }, fits: true },
+    { rule: 'rounded', units: ['g'], result: 'mg', settings: { rounding: figures }, fits: false },
+    { rule: 'rounded', units: ['g', 'g'], result: 'g', settings: { rounding: figures }, fits: false },
+    { rule: 'rounded', units: ['g'], result: 'g', settings: {}, fits: false },
+  ] as const)('$rule of $units in $result with $settings: $fits', ({ rule, units, result, settings, fits }) => {
+    const row: Rule = rules[rule]
+    expect(row.fits(units, result, settings)).toBe(fits)
   })
 })

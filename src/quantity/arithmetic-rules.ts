@@ -1,0 +1,95 @@
+import { Decimal } from '../decimal.js'
+import { type Combination, productOf, quotientOf } from './combine.js'
+import type { Expression, Rule } from './rule.js'
+import { allAlike, first, name, names, number, second } from './rule-parts.js'
+import { coarsestPlace, fewestFigures, type Significant } from './significance.js'
+import type { Unit } from './unit.js'
+
+const zero: Decimal = /* @__PURE__ */ new Decimal(0)
+
+/** Terms added up, all in one unit. */
+export const sum: Rule = {
+  evaluate: (operands) => operands.reduce((total, { value }) => total.plus(value), zero),
+  place: (operands) => coarsestPlace(operands),
+  partials: (values) => values.map(() => 1),
+  write: (count) => ({ kind: 'sum', terms: names(count) }),
+  fits: allAlike,
+}
+
+/** The first less the second, in one unit. */
+export const difference: Rule = {
+  evaluate: (operands) => first(operands).value.minus(second(operands).value),
+  place: (operands) => coarsestPlace(operands),
+  partials: () => [1, -1],
+  write: () => ({ kind: 'difference', left: name(0), right: name(1) }),
+  fits: (operands, result) => operands.length === 2 && allAlike(operands, result),
+}
+
+/** Two factors whose units go together. */
+export const product: Rule = {
+  evaluate: (operands) => first(operands).value.times(second(operands).value),
+  place: (operands, value) => fewestFigures(operands, value),
+  partials: ([a, b]) => [b as number, a as number],
+  write: () => ({ kind: 'product', factors: names(2) }),
+  fits: (operands, result) => combines(productOf, operands, result),
+}
+
+/** The first by the second, whose units go together. */
+export const quotient: Rule = {
+  evaluate: (operands) => first(operands).value.div(second(operands).value),
+  place: (operands, value) => (value.isZero() ? placeOfZeroQuotient(operands) : fewestFigures(operands, value)),
+  partials: ([, b], result) => [1 / (b as number), -result / (b as number)],
+  write: () => ({ kind: 'fraction', top: name(0), bottom: name(1) }),
+  fits: (operands, result) => combines(quotientOf, operands, result),
+}
+
+function placeOfZeroQuotient(operands: readonly Significant[]): number | null {
+  const { place } = first(operands)
+  return place === null ? null : place - second(operands).value.e
+}
+
+type Combine = (left: Unit, right: Unit) => Combination | undefined
+
+function combines(combine: Combine, operands: readonly Unit[], result: Unit): boolean {
+  const [left, right, ...rest] = operands
+  if (left === undefined || right === undefined || rest.length > 0) return false
+  const plan = combine(left, right)
+  return plan !== undefined && plan.left === left && plan.right === right && plan.unit === result
+}
+
+/** The mean of readings is known to the place of the readings: common practice, no source. */
+export const mean: Rule = {
+  evaluate: (operands) => sum.evaluate(operands, {}).div(operands.length),
+  place: (operands) => coarsestPlace(operands),
+  partials: (values) => values.map(() => 1 / values.length),
+  write: (count) => ({ kind: 'fraction', top: { kind: 'sum', terms: names(count) }, bottom: number(String(count)) }),
+  fits: allAlike,
+}
+
+/** Counted terms, such as the atoms of a formula: n · x is x added n times, so a whole count keeps the place of x. */
+export const weightedSum: Rule = {
+  evaluate: (operands, { counts }) =>
+    operands.reduce((total, { value }, index) => total.plus(value.times(countAt(counts, index))), zero),
+  place: (operands, _value, { counts }) =>
+    coarsestPlace(operands.map((operand, index) => countedTerm(operand, countAt(counts, index)))),
+  partials: (values, _result, { counts }) => values.map((_, index) => Number(countAt(counts, index))),
+  write: (count, { counts }) => ({
+    kind: 'sum',
+    terms: names(count).map((term, index) => countedExpression(term, countAt(counts, index))),
+  }),
+  fits: (operands, result, { counts }) => allAlike(operands, result) && counts?.length === operands.length,
+}
+
+function countAt(counts: readonly Decimal[] | undefined, index: number): Decimal {
+  return (counts as readonly Decimal[])[index] as Decimal
+}
+
+function countedTerm(operand: Significant, count: Decimal): Significant {
+  const value = operand.value.times(count)
+  if (operand.place === null || count.isInteger()) return { value, place: operand.place }
+  return { value, place: fewestFigures([operand], value) }
+}
+
+function countedExpression(term: Expression, count: Decimal): Expression {
+  return count.eq(1) ? term : { kind: 'product', factors: [number(count.toString()), term] }
+}
