@@ -12,7 +12,9 @@ export const arrowSigns: Readonly<Record<Arrow, string>> = {
 export const reversedSigns = '←⟵⇐⟸⬅⇦⭠'
 
 /** How each kind of arrow is written in each style. */
-export const writtenArrows: Readonly<Record<Arrow, { readonly plain: string; readonly sign: string; readonly latex: string }>> = {
+export const writtenArrows: Readonly<
+  Record<Arrow, { readonly plain: string; readonly sign: string; readonly latex: string }>
+> = {
   stoichiometric: { plain: '=', sign: '=', latex: '=' },
   forward: { plain: '->', sign: '→', latex: '\\rightarrow' },
   'both-directions': { plain: '<->', sign: '⇄', latex: '\\rightleftarrows' },

@@ -26,24 +26,21 @@ export function findArrow(text: string): FoundArrow {
 }
 
 function nextArrow(text: string, from: number): FoundArrow | undefined {
-  let at = from
-  while (at < text.length) {
+  for (let at = from; at < text.length; at += 1) {
     const code = text.charCodeAt(at)
     if (isDash(code)) {
       const end = runEnd(text, at, isDash)
       if (text.charCodeAt(end) === greater) return dashArrow(text, at, end)
-      at = end
-    } else {
-      const arrow = mayBeArrow(code) ? arrowAt(text, at, code) : undefined
-      if (arrow !== undefined) return arrow
-      at += 1
+      at = end - 1
     }
+    const arrow = mayBeArrow(code) ? arrowAt(text, at, code) : undefined
+    if (arrow !== undefined) return arrow
   }
   return undefined
 }
 
 function mayBeArrow(code: number): boolean {
-  return (code >= less && code <= greater) || code >= 0x2190
+  return (code >= less && code <= greater) || (code >= 0x2190 && !isDash(code))
 }
 
 function arrowAt(text: string, at: number, code: number): FoundArrow | undefined {
@@ -136,7 +133,9 @@ function secondArrow(text: string, first: FoundArrow, second: FoundArrow): Equat
 }
 
 function severalHint(text: string, first: FoundArrow, second: FoundArrow): string {
-  const attached = [first, second].some((arrow) => arrow.kind === 'stoichiometric' && !isSpace(text.charCodeAt(arrow.end)))
+  const attached = [first, second].some(
+    (arrow) => arrow.kind === 'stoichiometric' && !isSpace(text.charCodeAt(arrow.end)),
+  )
   if (attached) return 'Write a double bond without its sign: C2H4 for CH2=CH2.'
   return 'Write each stage as an equation of its own.'
 }

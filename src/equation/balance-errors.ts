@@ -4,7 +4,7 @@ import { extremeSolutions, independentVectors } from './extreme-solutions.js'
 import { findMissing } from './missing-species.js'
 import { withCoefficients } from './place-solution.js'
 import { elementTotals } from './side-totals.js'
-import { allTerms, isSameSpecies, joinWords, listSpecies, speciesText } from './species.js'
+import { allTerms, isSameSpecies, joinWords, listSpecies } from './species.js'
 
 /** No coefficients balance the equation. */
 export function impossible(equation: Equation): EquationError {
@@ -20,9 +20,11 @@ export function impossible(equation: Equation): EquationError {
 /** What is missing: an element on one side, or a helper species. */
 function lacking(equation: Equation): string | undefined {
   const lonely = elementTotals(equation).filter(({ left, right }) => left.numerator === 0n || right.numerator === 0n)
-  if (lonely.length > 0) return `${joinWords(lonely.map(({ symbol }) => symbol))} stands on one side only.`
+  if (lonely.length > 0) return `On one side only: ${joinWords(lonely.map(({ symbol }) => symbol))}.`
   const missing = findMissing(equation)
-  return missing === undefined ? undefined : `${missing.formula} on the ${missing.side} would balance it: ${missing.equation}`
+  return missing === undefined
+    ? undefined
+    : `${missing.formula} on the ${missing.side} would balance it: ${missing.equation}`
 }
 
 /** The only answer has zeros. */
@@ -30,11 +32,11 @@ export function unusedSpecies(equation: Equation, unused: readonly Term[]): Equa
   const found = listSpecies(unused)
   return new EquationError({
     code: 'equation/unused-species',
-    message: `"${equation.text}" balances only if ${found} takes no part.`,
+    message: `"${equation.text}" balances only without ${found}.`,
     position: unused[0]?.position,
     found,
     expected: 'only species that take part',
-    hint: `Leave ${found} out, or write what it turns into.`,
+    hint: `Leave out ${found}, or write what becomes of it.`,
   })
 }
 
@@ -54,7 +56,10 @@ export function wrongSide(equation: Equation, wrong: readonly Term[]): EquationE
 /** More than one independent answer, or several that each leave a species out. */
 export function severalSolutions(equation: Equation, solutions: readonly (readonly bigint[])[]): EquationError {
   const terms = allTerms(equation)
-  const rays = extremeSolutions(terms.map(({ formula }) => formula), equation.left.length)
+  const rays = extremeSolutions(
+    terms.map(({ formula }) => formula),
+    equation.left.length,
+  )
   if (rays === undefined) return underdetermined(equation, solutions)
   if (rays.length === 0) return noneUpright(equation, solutions)
   const unused = terms.filter((_, index) => rays.every((ray) => ray[index] === 0n))
@@ -62,7 +67,8 @@ export function severalSolutions(equation: Equation, solutions: readonly (readon
   return underdetermined(equation, independentVectors(rays))
 }
 
-function underdetermined(equation: Equation, vectors: readonly (readonly bigint[])[]): EquationError {
+/** More than one independent answer, with some of them as a basis. */
+export function underdetermined(equation: Equation, vectors: readonly (readonly bigint[])[]): EquationError {
   const basis = vectors.map((vector) => withCoefficients(equation, vector).text)
   return new EquationError({
     code: 'equation/underdetermined',
@@ -77,7 +83,7 @@ function underdetermined(equation: Equation, vectors: readonly (readonly bigint[
 function spectatorHint({ left, right }: Equation): string | undefined {
   const spectators = left.filter((term) => right.some((other) => isSameSpecies(term, other)))
   if (spectators.length === 0) return undefined
-  return `${joinWords(spectators.map(speciesText))} stands on both sides: leave it out.`
+  return `Leave out what stands on both sides: ${listSpecies(spectators)}.`
 }
 
 function noneUpright(equation: Equation, vectors: readonly (readonly bigint[])[]): EquationError {

@@ -3,7 +3,7 @@ import type { Equation } from './equation.js'
 import { EquationError } from './equation-error.js'
 import { type EquationLike, equationOf } from './equation-of.js'
 import { checkComposition } from './known-composition.js'
-import { checkChoice } from './options.js'
+import { checkChoice, checkOptions } from './options.js'
 import { oriented, withCoefficients } from './place-solution.js'
 import { independentSolutions } from './solutions.js'
 import { allTerms } from './species.js'
@@ -46,6 +46,7 @@ export interface BalanceOptions {
  */
 export function balance(equation: EquationLike, options: BalanceOptions = {}): Equation {
   const given = equationOf(equation)
+  checkOptions(options)
   checkChoice('wrongSide', options.wrongSide, ['refuse', 'move'])
   checkCount(allTerms(given).length)
   checkComposition(given)

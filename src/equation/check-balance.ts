@@ -1,6 +1,6 @@
+import { balanceSentence } from './balance-sentence.js'
 import type { Equation } from './equation.js'
 import { type EquationLike, equationOf } from './equation-of.js'
-import { balanceSentence } from './balance-sentence.js'
 import { checkComposition } from './known-composition.js'
 import { isInLowestTerms, lowestTerms } from './lowest-terms.js'
 import { findMissing, type MissingSpecies, type MissingSpeciesData, missingData } from './missing-species.js'

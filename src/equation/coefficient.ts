@@ -1,6 +1,15 @@
 import { addFractions, type Fraction, fraction } from '../fraction.js'
 import { isDigit, skipDigits, skipSpaces } from './characters.js'
-import { decimalComma, maxDigits, missingFormula, negative, outOfRange, twoNumbers, unreadable, zero } from './coefficient-errors.js'
+import {
+  decimalComma,
+  maxDigits,
+  missingFormula,
+  negative,
+  outOfRange,
+  twoNumbers,
+  unreadable,
+  zero,
+} from './coefficient-errors.js'
 
 /** A coefficient as read, and where the formula begins. */
 export interface ReadCoefficient {
@@ -34,7 +43,8 @@ const vulgar: ReadonlyMap<string, readonly [bigint, bigint]> = /* @__PURE__ */ n
 /** Reads the number at the beginning of a term: `2`, `0.5`, `1/2`, `½`, `1½`, `(1/2)`; without one it is 1. */
 export function readCoefficient(text: string, start: number, end: number): ReadCoefficient {
   const code = text.charCodeAt(start)
-  if (isDigit(code) || (code === 0x2e && isDigit(text.charCodeAt(start + 1)))) return finish(text, end, readNumber(text, start, end))
+  if (isDigit(code) || (code === 0x2e && isDigit(text.charCodeAt(start + 1))))
+    return finish(text, end, readNumber(text, start, end))
   const part = code > 0x7f ? vulgar.get(text.charAt(start)) : undefined
   if (part !== undefined) return finish(text, end, { value: fraction(...part), start, end: start + 1 })
   if (code === 0x28 && isDigit(text.charCodeAt(start + 1))) return readBracketed(text, start, end)
@@ -58,7 +68,8 @@ export function readNumber(text: string, start: number, end: number): ReadNumber
   if (next === '.' && isDigit(text.charCodeAt(whole + 1))) return readDecimal(text, start, whole, end)
   if (next === ',' && isDigit(text.charCodeAt(whole + 1))) throw decimalComma(text, start, whole, end)
   const part = vulgar.get(next)
-  if (part !== undefined) return { value: addFractions(fraction(digits(text, start, whole)), fraction(...part)), start, end: whole + 1 }
+  if (part !== undefined)
+    return { value: addFractions(fraction(digits(text, start, whole)), fraction(...part)), start, end: whole + 1 }
   return readMixed(text, start, whole, end)
 }
 

@@ -9,7 +9,7 @@ import { type NetAmount, netAmounts, statesIn, sumAmounts } from './net-amounts.
 import { withCoefficient } from './place-solution.js'
 
 /** One stage of a chain, and how many times it runs. */
-export interface Stage {
+export interface EquationStage {
   /** The equation of the stage. */
   readonly equation: EquationLike
   /** How many times it runs: 1 unless said otherwise; a negative number runs it backwards. */
@@ -43,22 +43,29 @@ export interface Stage {
  * combine([{ equation: dissolving }, { equation: dissolving, times: -1 }]) // throws equation/nothing-left
  * ```
  */
-export function combine(stages: readonly Stage[]): Equation {
+export function combine(stages: readonly EquationStage[]): Equation {
   if (!Array.isArray(stages)) throw notStages(stages)
-  const given = stages.map((stage): Partial<Stage> => Object(stage))
+  const given = stages.map((stage): Partial<EquationStage> => Object(stage))
   const equations = given.map(({ equation }) => equationOf(equation as EquationLike))
-  return combined(equations, given.map(({ times }, index) => (times === undefined ? fractionOf(1) : readMultiplier(times, [index, 'times']))))
+  return combined(
+    equations,
+    given.map(({ times }, index) => (times === undefined ? fractionOf(1) : readMultiplier(times, [index, 'times']))),
+  )
 }
 
-/** The overall equation of some equations, each with its exact multiplier. */
-export function combined(equations: readonly Equation[], times: readonly Fraction[]): Equation {
+/** The overall equation of some equations, each with its exact multiplier; `nothing` is the error where all cancels. */
+export function combined(
+  equations: readonly Equation[],
+  times: readonly Fraction[],
+  nothing: () => EquationError = nothingLeft,
+): Equation {
   const table = statesIn(equations)
   const amounts = equations.map((equation, index) => netAmounts(equation, times[index] as Fraction, table))
   const all = [...sumAmounts(amounts).values()]
   const left = all.filter(({ net }) => net.numerator < 0n).map(toTerm)
   const right = all.filter(({ net }) => net.numerator > 0n).map(toTerm)
   const arrow = commonArrow(equations)
-  if (left.length + right.length === 0) throw nothingLeft()
+  if (left.length + right.length === 0) throw nothing()
   if (left.length === 0 || right.length === 0) throw emptySide(left.length === 0 ? 'left' : 'right')
   return makeEquation({ left, right, arrow })
 }

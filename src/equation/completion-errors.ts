@@ -1,4 +1,4 @@
-import { impossible, severalSolutions } from './balance-errors.js'
+import { impossible, underdetermined } from './balance-errors.js'
 import { withAllHelpers } from './completion.js'
 import type { Equation } from './equation.js'
 import { EquationError } from './equation-error.js'
@@ -8,8 +8,11 @@ import { allTerms } from './species.js'
 /** Why a half-reaction or a whole one has no unique completion. */
 export function completionFailure(own: Equation, given: Equation, what: 'half' | 'whole'): EquationError {
   const all = withAllHelpers(own, what === 'half', given)
-  const solutions = independentSolutions(allTerms(all).map(({ formula }) => formula), all.left.length)
-  if (solutions.length > 1) return severalSolutions(all, solutions)
+  const solutions = independentSolutions(
+    allTerms(all).map(({ formula }) => formula),
+    all.left.length,
+  )
+  if (solutions.length > 1) return underdetermined(all, solutions)
   return impossible(all)
 }
 

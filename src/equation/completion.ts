@@ -6,12 +6,7 @@ import { independentSolutions } from './solutions.js'
 import { allTerms } from './species.js'
 
 /** Helpers of a half-reaction, least first: hydrons and water only where they are needed. */
-const halfHelpers: readonly (readonly HelperText[])[] = [
-  ['e^-'],
-  ['H^+', 'e^-'],
-  ['H2O', 'e^-'],
-  ['H2O', 'H^+', 'e^-'],
-]
+const halfHelpers: readonly (readonly HelperText[])[] = [['e^-'], ['H^+', 'e^-'], ['H2O', 'e^-'], ['H2O', 'H^+', 'e^-']]
 
 /** Helpers of a whole reaction. */
 const wholeHelpers: readonly (readonly HelperText[])[] = [[], ['H^+'], ['H2O'], ['H2O', 'H^+']]
@@ -48,7 +43,9 @@ function completed(own: Equation, helpers: readonly HelperText[], given: Equatio
   const upright = (values[0] as bigint) < 0n ? values.map((value) => -value) : values
   const electrons = helpers.includes('e^-') ? upright.at(-1) : 1n
   const count = formulas.length - helpers.length
-  return electrons !== 0n && upright.slice(0, count).every((value) => value > 0n) ? withCoefficients(all, upright) : undefined
+  return electrons !== 0n && upright.slice(0, count).every((value) => value > 0n)
+    ? withCoefficients(all, upright)
+    : undefined
 }
 
 function widened({ left, right, arrow }: Equation, helpers: readonly HelperText[], given: Equation): Equation {

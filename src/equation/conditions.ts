@@ -26,7 +26,10 @@ const words = [
 ]
 
 /** Energy in its usual disguises, in lower case. */
-const energies = ['heat', 'energy', 'light', 'hv', 'hν', 'electricity', 'q', 'δ', 'δh']
+const energies = ['heat', 'energy', 'light', 'hv', 'hν', 'electricity', 'δ', 'δh']
+
+/** Units of energy, in lower case. */
+const energyUnits = ['kj', 'kj/mol', 'kcal', 'kcal/mol', 'ev']
 
 /** Whether a text names a condition rather than a substance: `heat`, `Δ`, `[500 °C]`, `cat.`. */
 export function isConditionText(text: string): boolean {
@@ -34,15 +37,10 @@ export function isConditionText(text: string): boolean {
   return words.includes(bare(text))
 }
 
-/** Whether a term is energy, not matter: `heat`, `hν`, `286 kJ`. */
+/** Whether a term is energy, not matter: `heat`, `hν`, the `kJ` of `286 kJ`. */
 export function isEnergyText(text: string): boolean {
   const word = bare(text)
-  return energies.includes(word) || isEnergyAmount(word)
-}
-
-function isEnergyAmount(word: string): boolean {
-  const first = word.charCodeAt(0)
-  return first >= 0x30 && first <= 0x39 && ['kj', 'kj/mol', 'kcal', 'kcal/mol', 'ev'].some((unit) => word.endsWith(unit))
+  return energies.includes(word) || energyUnits.includes(word)
 }
 
 /** A text in lower case without the brackets, dashes, dots and spaces around it. */

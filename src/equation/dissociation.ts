@@ -25,8 +25,15 @@ export function dissociate(term: Term, sulfuricAcid: SulfuricAcid): readonly Ter
 function ionsOfAcid(key: string, sulfuricAcid: SulfuricAcid): readonly IonCount[] | undefined {
   const acid = strongAcids.find(({ formula }) => formula === key)
   if (acid === undefined) return undefined
-  if (key === 'H2SO4' && sulfuricAcid === 'first') return [{ ion: 'H^+', count: 1 }, { ion: 'HSO4^-', count: 1 }]
-  return [{ ion: 'H^+', count: acid.hydrons }, { ion: acid.anion, count: 1 }]
+  if (key === 'H2SO4' && sulfuricAcid === 'first')
+    return [
+      { ion: 'H^+', count: 1 },
+      { ion: 'HSO4^-', count: 1 },
+    ]
+  return [
+    { ion: 'H^+', count: acid.hydrons },
+    { ion: acid.anion, count: 1 },
+  ]
 }
 
 function saltTerms(term: Term): readonly Term[] | undefined {

@@ -48,7 +48,9 @@ function cleared(row: Row, pivot: Row, column: number): Row {
 /** The vector in which the free column is as small as it can be and every other free column is zero. */
 function freeVector({ rows, pivots }: ReducedRows, free: number, columns: number): Row {
   const vector = new Array<bigint>(columns).fill(0n)
-  const multiple = rows.map((row, index) => headShare(row, pivots[index] as number, free)).reduce(leastCommonMultiple, 1n)
+  const multiple = rows
+    .map((row, index) => headShare(row, pivots[index] as number, free))
+    .reduce(leastCommonMultiple, 1n)
   vector[free] = multiple
   for (const [index, row] of rows.entries()) {
     const pivot = pivots[index] as number

@@ -1,5 +1,5 @@
 import { reduceRows } from './exact-null-space.js'
-import { exactMatrix, type Composition } from './integer-matrix.js'
+import { type Composition, exactMatrix } from './integer-matrix.js'
 import { withoutCommonDivisor } from './integers.js'
 
 type Vector = readonly bigint[]

@@ -1,5 +1,5 @@
-import { completionFailure } from './completion-errors.js'
 import { completeHalf } from './completion.js'
+import { completionFailure } from './completion-errors.js'
 import type { Equation } from './equation.js'
 import { type EquationLike, equationOf } from './equation-of.js'
 import { checkComposition } from './known-composition.js'
@@ -31,7 +31,7 @@ import { checkMedium, inMedium, isHelper, type MediumOptions } from './medium.js
  */
 export function completeHalfReaction(equation: EquationLike, options: MediumOptions): Equation {
   const given = equationOf(equation)
-  checkMedium(given, options.medium)
+  checkMedium(given, options)
   checkComposition(given)
   const own = withoutHelpers(given)
   const balanced = completeHalf(own, given)

@@ -8,7 +8,12 @@ export const helperTexts = ['H2O', 'H^+', 'OH^-', 'e^-'] as const
 /** The formula of one of them. */
 export type HelperText = (typeof helperTexts)[number]
 
-const usualStates: Readonly<Record<HelperText, State | undefined>> = { H2O: 'l', 'H^+': 'aq', 'OH^-': 'aq', 'e^-': undefined }
+const usualStates: Readonly<Record<HelperText, State | undefined>> = {
+  H2O: 'l',
+  'H^+': 'aq',
+  'OH^-': 'aq',
+  'e^-': undefined,
+}
 
 const one = { numerator: 1n, denominator: 1n }
 

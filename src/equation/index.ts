@@ -5,7 +5,7 @@
  */
 export { type BalanceOptions, balance } from './balance.js'
 export { type BalanceCheck, type BalanceCheckData, checkBalance } from './check-balance.js'
-export { combine, type Stage } from './combine.js'
+export { combine, type EquationStage } from './combine.js'
 export type { SulfuricAcid } from './dissociation.js'
 export type { Arrow, Equation, Term } from './equation.js'
 export { type EquationCode, EquationError, type EquationErrorDetails } from './equation-error.js'

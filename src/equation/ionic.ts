@@ -9,7 +9,7 @@ import { helperOf } from './helper-species.js'
 import { checkComposition } from './known-composition.js'
 import { lowestTerms } from './lowest-terms.js'
 import { makeEquation } from './make-equation.js'
-import { checkChoice } from './options.js'
+import { checkChoice, checkOptions } from './options.js'
 import { withCoefficient } from './place-solution.js'
 import { isBalanced } from './side-totals.js'
 import { allTerms, listSpecies, speciesText } from './species.js'
@@ -49,6 +49,7 @@ export interface IonicOptions {
  */
 export function ionicEquation(equation: EquationLike, options: IonicOptions = {}): Equation {
   const given = equationOf(equation)
+  checkOptions(options)
   checkChoice('sulfuricAcid', options.sulfuricAcid, ['both', 'first'])
   checkComposition(given)
   if (!isBalanced(given)) throw unbalanced(given)
@@ -79,7 +80,7 @@ export function ionicEquation(equation: EquationLike, options: IonicOptions = {}
  */
 export function netIonicEquation(equation: EquationLike, options: IonicOptions = {}): Equation {
   const ionic = ionicEquation(equation, options)
-  return lowestTerms(combined([ionic], [{ numerator: 1n, denominator: 1n }]))
+  return lowestTerms(combined([ionic], [{ numerator: 1n, denominator: 1n }], nothingReacts))
 }
 
 /** The terms of one side with ions in place of dissolved electrolytes, equal species added up. */
@@ -104,6 +105,14 @@ function checkStates(equation: Equation): void {
 
 function isDoubtful(formula: Formula): boolean {
   return formula.charge === 0 && formula.counts.size > 1 && helperOf(formula) !== 'H2O'
+}
+
+function nothingReacts(): EquationError {
+  return new EquationError({
+    code: 'equation/nothing-left',
+    message: 'Every ion stands on both sides: nothing reacts.',
+    expected: 'a solid, a gas, a weak electrolyte or a change of charge among the products',
+  })
 }
 
 function statesMissing(what: string): EquationError {

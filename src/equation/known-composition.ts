@@ -4,7 +4,7 @@ import { allTerms, speciesText } from './species.js'
 
 /** Refuses a hydrate with an unknown number of water, `·xH2O`: its atoms cannot be counted. */
 export function checkComposition(equation: Equation): void {
-  const unknown = allTerms(equation).find(({ formula }) => formula.hydration === null)
+  const unknown = allTerms(equation).find(({ formula }) => formula.parts.some(({ times }) => times === null))
   if (unknown === undefined) return
   const found = speciesText(unknown)
   throw new EquationError({

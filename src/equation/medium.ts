@@ -4,7 +4,7 @@ import type { Equation, Term } from './equation.js'
 import { EquationError } from './equation-error.js'
 import { type HelperText, helperOf, helperTerm } from './helper-species.js'
 import { makeEquation } from './make-equation.js'
-import { checkChoice } from './options.js'
+import { checkChoice, checkOptions } from './options.js'
 import { allTerms, formulaKey } from './species.js'
 
 /** Whether a reaction runs in acidic or in basic solution. */
@@ -17,9 +17,13 @@ export interface MediumOptions {
 }
 
 /** Checks the medium, and that the equation does not speak of the other one. */
-export function checkMedium(equation: Equation, medium: Medium): void {
+export function checkMedium(equation: Equation, options: MediumOptions): void {
+  checkOptions(options)
+  const { medium } = options
   checkChoice('medium', medium ?? null, ['acid', 'base'])
-  const strange = allTerms(equation).find(({ formula }) => belongsTo(formulaKey(formula)) === (medium === 'acid' ? 'base' : 'acid'))
+  const strange = allTerms(equation).find(
+    ({ formula }) => belongsTo(formulaKey(formula)) === (medium === 'acid' ? 'base' : 'acid'),
+  )
   if (strange === undefined) return
   const found = formulaKey(strange.formula)
   throw new EquationError({
@@ -50,16 +54,26 @@ export function isHelper({ formula }: Term): boolean {
  * the equation that was given has it.
  */
 export function inMedium(balanced: Equation, given: Equation, medium: Medium): Equation {
+  return inWrittenOrder(withoutHydrons(balanced, given, medium), given)
+}
+
+function withoutHydrons(balanced: Equation, given: Equation, medium: Medium): Equation {
   if (medium === 'base') return exchanged(balanced, dissociation(given, 'H2O', ['H^+', 'OH^-']))
   const hasOxonium = allTerms(given).some(({ formula }) => formulaKey(formula) === oxonium)
   return hasOxonium ? exchanged(balanced, dissociation(given, oxonium, ['H^+', 'H2O'])) : balanced
 }
 
-/** The equation plus as many times the dissociation as makes the hydrons cancel. */
-function exchanged(balanced: Equation, dissociation: Equation): Equation {
+/** The equation plus as many times the dissociation of water or oxonium as makes the hydrons cancel. */
+function exchanged(balanced: Equation, relation: Equation): Equation {
   const onLeft = hydrons(balanced.left)
   const times = onLeft === 0n ? -hydrons(balanced.right) : onLeft
-  return combined([balanced, dissociation], [{ numerator: 1n, denominator: 1n }, { numerator: times, denominator: 1n }])
+  return combined(
+    [balanced, relation],
+    [
+      { numerator: 1n, denominator: 1n },
+      { numerator: times, denominator: 1n },
+    ],
+  )
 }
 
 function hydrons(terms: readonly Term[]): bigint {
@@ -67,6 +81,18 @@ function hydrons(terms: readonly Term[]): bigint {
 }
 
 function dissociation(given: Equation, from: HelperText | typeof oxonium, to: readonly HelperText[]): Equation {
-  const left = from === oxonium ? { ...helperTerm('H^+', given), formula: parseFormula(oxonium) } : helperTerm(from, given)
+  const left =
+    from === oxonium ? { ...helperTerm('H^+', given), formula: parseFormula(oxonium) } : helperTerm(from, given)
   return makeEquation({ left: [left], right: to.map((text) => helperTerm(text, given)), arrow: given.arrow })
+}
+
+/** Where species that were not written come: water, then hydrons, oxonium or hydroxide, then electrons. */
+const lastOnes = ['H2O', 'H^+', oxonium, 'OH^-', 'e^-']
+
+/** The species in the order in which they were written; those that were not come last. */
+function inWrittenOrder({ left, right, arrow }: Equation, given: Equation): Equation {
+  const written = [...allTerms(given).map(({ formula }) => formulaKey(formula)), ...lastOnes]
+  const place = ({ formula }: Term) => written.indexOf(formulaKey(formula))
+  const sorted = (terms: readonly Term[]) => [...terms].sort((a, b) => place(a) - place(b))
+  return makeEquation({ left: sorted(left), right: sorted(right), arrow })
 }

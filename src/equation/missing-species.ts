@@ -72,7 +72,10 @@ const nothing: Fraction = { numerator: 0n, denominator: 1n }
 /** The species added to whichever side needs it, with new coefficients for all. */
 function addedAnew(equation: Equation, term: Term): readonly MissingSpecies[] {
   const widened = withTerm(equation, term, 'right')
-  const [values, another] = independentSolutions(allTerms(widened).map(({ formula }) => formula), widened.left.length)
+  const [values, another] = independentSolutions(
+    allTerms(widened).map(({ formula }) => formula),
+    widened.left.length,
+  )
   if (values === undefined || another !== undefined) return []
   const upright = (values[0] as bigint) < 0n ? values.map((value) => -value) : values
   const added = upright.at(-1) as bigint

@@ -1,5 +1,5 @@
-import { addFractions, type Fraction, multiplyFractions } from '../fraction.js'
 import type { State } from '../formula/index.js'
+import { addFractions, type Fraction, multiplyFractions } from '../fraction.js'
 import type { Equation, Term } from './equation.js'
 import { EquationError } from './equation-error.js'
 import { allTerms, formulaKey, joinWords, type Species, speciesText } from './species.js'
@@ -38,7 +38,11 @@ function onlyState(formula: Species['formula'], table: StateTable): State | unde
 }
 
 /** What an equation, run a number of times, makes and uses of each species, by its name. */
-export function netAmounts({ left, right }: Equation, times: Fraction, table: StateTable): ReadonlyMap<string, NetAmount> {
+export function netAmounts(
+  { left, right }: Equation,
+  times: Fraction,
+  table: StateTable,
+): ReadonlyMap<string, NetAmount> {
   const used = { numerator: -times.numerator, denominator: times.denominator }
   const amounts = new Map<string, NetAmount>()
   for (const term of left) addAmount(amounts, term, used, table)

@@ -1,4 +1,4 @@
-import { attempt, type Outcome, showFound, type Span } from '../errors.js'
+import { attempt, type Outcome, type Span, showFound } from '../errors.js'
 import type { FormulaError } from '../formula/index.js'
 import { type FoundArrow, findArrow } from './arrow.js'
 import { skipSpaces, trimEnd } from './characters.js'

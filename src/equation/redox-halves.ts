@@ -41,7 +41,9 @@ function only({ left, right, arrow }: Equation, belongs: (term: Term) => boolean
 /** `Cl2 -> Cl^-` and `Cl2 -> ClO3^-`; `IO3^- -> I2` and `I^- -> I2`. */
 function sharedHalves(own: Equation): readonly Equation[] | undefined {
   const { left, right, arrow } = own
-  if (left.length === 1 && right.length === 2) return right.map((term) => makeEquation({ left: [...left], right: [term], arrow }))
-  if (left.length === 2 && right.length === 1) return left.map((term) => makeEquation({ left: [term], right: [...right], arrow }))
+  if (left.length === 1 && right.length === 2)
+    return right.map((term) => makeEquation({ left: [...left], right: [term], arrow }))
+  if (left.length === 2 && right.length === 1)
+    return left.map((term) => makeEquation({ left: [term], right: [...right], arrow }))
   return undefined
 }

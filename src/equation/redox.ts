@@ -1,7 +1,7 @@
 import { fraction } from '../fraction.js'
 import { combined } from './combine.js'
-import { completionFailure, notRedox } from './completion-errors.js'
 import { completeHalf, completeWhole } from './completion.js'
+import { completionFailure, notRedox } from './completion-errors.js'
 import type { Equation, Term } from './equation.js'
 import { type EquationLike, equationOf } from './equation-of.js'
 import { withoutHelpers } from './half-reaction.js'
@@ -9,10 +9,8 @@ import { helperOf } from './helper-species.js'
 import { leastCommonMultiple } from './integers.js'
 import { checkComposition } from './known-composition.js'
 import { lowestTerms } from './lowest-terms.js'
-import { makeEquation } from './make-equation.js'
 import { checkMedium, inMedium, type Medium, type MediumOptions } from './medium.js'
 import { splitHalves } from './redox-halves.js'
-import { allTerms, isSameSpecies } from './species.js'
 
 /** A redox reaction completed by {@link completeRedox}. */
 export interface RedoxCompletion {
@@ -55,7 +53,7 @@ export interface RedoxCompletion {
  */
 export function completeRedox(equation: EquationLike, options: MediumOptions): RedoxCompletion {
   const given = equationOf(equation)
-  checkMedium(given, options.medium)
+  checkMedium(given, options)
   checkComposition(given)
   const own = withoutHelpers(given)
   const halves = splitHalves(own)?.map((half) => completeHalf(half, given))
@@ -63,7 +61,12 @@ export function completeRedox(equation: EquationLike, options: MediumOptions): R
   if (first !== undefined && second !== undefined) return joined(first, second, given, options.medium)
   const whole = completeWhole(own, given)
   if (whole === undefined) throw completionFailure(own, given, 'whole')
-  return { equation: inMedium(whole, given, options.medium), oxidation: undefined, reduction: undefined, electrons: undefined }
+  return {
+    equation: inMedium(whole, given, options.medium),
+    oxidation: undefined,
+    reduction: undefined,
+    electrons: undefined,
+  }
 }
 
 /** Oxidation and reduction added up so that the electrons cancel. */
@@ -75,7 +78,7 @@ function joined(first: Equation, second: Equation, given: Equation, medium: Medi
   const sum = combined([reduction, oxidation], [fraction(electrons, taken), fraction(electrons, released)])
   const lowest = lowestTerms(sum)
   return {
-    equation: inWrittenOrder(inMedium(lowest, given, medium), given),
+    equation: inMedium(lowest, given, medium),
     oxidation: inMedium(oxidation, given, medium),
     reduction: inMedium(reduction, given, medium),
     electrons: Number((electrons * firstCoefficient(lowest)) / firstCoefficient(sum)),
@@ -88,12 +91,4 @@ function electronsIn(terms: readonly Term[]): bigint {
 
 function firstCoefficient({ left }: Equation): bigint {
   return (left[0] as Term).coefficient.numerator
-}
-
-/** The species in the order in which they were written; water, hydrons and hydroxide that were not written come last. */
-function inWrittenOrder({ left, right, arrow }: Equation, given: Equation): Equation {
-  const written = allTerms(given)
-  const place = (term: Term) => written.findIndex((other) => isSameSpecies(term, other)) >>> 0
-  const sorted = (terms: readonly Term[]) => [...terms].sort((a, b) => place(a) - place(b))
-  return makeEquation({ left: sorted(left), right: sorted(right), arrow })
 }

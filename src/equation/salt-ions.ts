@@ -25,7 +25,9 @@ export function isWeakHydroxide(text: string): boolean {
 
 function hasWeakBase(pieces: readonly SaltPiece[]): boolean {
   const isHydroxide = pieces.some(({ written }) => written === 'OH')
-  return isHydroxide && saltCations.some((row) => !row.strongBase && pieces.some(({ written }) => written === row.written))
+  return (
+    isHydroxide && saltCations.some((row) => !row.strongBase && pieces.some(({ written }) => written === row.written))
+  )
 }
 
 /** Every way to give the pieces charges that add up to zero. */
@@ -38,14 +40,13 @@ function neutralCharges(pieces: readonly SaltPiece[]): readonly (readonly number
 }
 
 /** The charges with that of the one complex, which follows from the others; nothing where they do not add up. */
-function completed(pieces: readonly SaltPiece[], charges: readonly (number | undefined)[]): readonly number[] | undefined {
-  const known = charges.reduce<number>((sum, charge, index) => sum + (charge ?? 0) * (pieces[index] as SaltPiece).count, 0)
-  const complexes = pieces.filter(({ charges: options }) => options === undefined)
-  const [complex, another] = complexes
-  if (complex === undefined) return known === 0 ? charges.map((charge) => charge as number) : undefined
+function completed(pieces: readonly SaltPiece[], way: readonly (number | undefined)[]): readonly number[] | undefined {
+  const known = pieces.reduce((sum, { count }, index) => sum + (way[index] ?? 0) * count, 0)
+  const [complex, another] = pieces.filter(({ charges }) => charges === undefined)
+  if (complex === undefined) return known === 0 ? (way as readonly number[]) : undefined
   const charge = -known / complex.count
   if (another !== undefined || charge === 0 || !Number.isInteger(charge)) return undefined
-  return charges.map((value) => value ?? charge)
+  return way.map((value) => value ?? charge)
 }
 
 function charged(written: string, charge: number): string {

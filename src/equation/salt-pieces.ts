@@ -47,7 +47,9 @@ function anionRows(): readonly Row[] {
 function ionAt(text: string, at: number, rows: readonly Row[]): SaltPiece | undefined {
   const inBrackets = text.charAt(at) === '('
   const start = inBrackets ? at + 1 : at
-  const found = rows.filter(({ written }) => text.startsWith(written, start) && endsSymbol(text, start + written.length))
+  const found = rows.filter(
+    ({ written }) => text.startsWith(written, start) && endsSymbol(text, start + written.length),
+  )
   const [longest] = [...found].sort((a, b) => b.written.length - a.written.length)
   if (longest === undefined) return undefined
   const end = start + longest.written.length

@@ -3,8 +3,6 @@ import { isDigit, isPlus, isSpace, skipSpaces, trimEnd } from './characters.js'
 import { EquationError } from './equation-error.js'
 import { startsWithState } from './states.js'
 
-
-
 /** The terms of one side: the trimmed stretches between the plus signs that are not charges. */
 export function splitSide(text: string, start: number, end: number): readonly Span[] {
   const spans: Span[] = []

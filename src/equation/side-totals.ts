@@ -1,4 +1,11 @@
-import { addFractions, type Fraction, formatFraction, fraction, multiplyFractions, subtractFractions } from '../fraction.js'
+import {
+  addFractions,
+  type Fraction,
+  formatFraction,
+  fraction,
+  multiplyFractions,
+  subtractFractions,
+} from '../fraction.js'
 import type { Equation, Term } from './equation.js'
 
 /** What one element, or the charge, amounts to on each side. */
@@ -68,7 +75,9 @@ function sideAtoms(terms: readonly Term[]): Map<string, Fraction> {
 }
 
 function sideCharge(terms: readonly Term[]): Fraction {
-  const charges = terms.map(({ coefficient, formula }) => multiplyFractions(coefficient, fraction(BigInt(formula.charge))))
+  const charges = terms.map(({ coefficient, formula }) =>
+    multiplyFractions(coefficient, fraction(BigInt(formula.charge))),
+  )
   return charges.reduce(addFractions, nothing)
 }
 
@@ -78,6 +87,6 @@ export function sideTotalsData({ left, right, difference }: SideTotals): SideTot
 }
 
 /** Totals of an element with their fractions as text. */
-export function elementTotalsData(totals: ElementTotals): ElementTotalsData {
-  return { symbol: totals.symbol, ...sideTotalsData(totals) }
+export function elementTotalsData(element: ElementTotals): ElementTotalsData {
+  return { symbol: element.symbol, ...sideTotalsData(element) }
 }

@@ -19,8 +19,7 @@ export function smallNullSpace(rows: readonly number[][], columns: number): read
   for (let column = 0; column < columns; column += 1) {
     const pivot = takePivot(left, column)
     if (pivot === undefined) continue
-    for (const row of left) if (!clear(row, pivot, column)) return undefined
-    for (const row of done) if (!clear(row, pivot, column)) return undefined
+    if (!clearAll(left, pivot, column) || !clearAll(done, pivot, column)) return undefined
     done.push(pivot)
     pivots.push(column)
   }
@@ -38,6 +37,10 @@ function takePivot(rows: number[][], column: number): number[] | undefined {
     size = entry
   }
   return best < 0 ? undefined : rows.splice(best, 1)[0]
+}
+
+function clearAll(rows: readonly number[][], pivot: readonly number[], column: number): boolean {
+  return rows.every((row) => clear(row, pivot, column))
 }
 
 /** Makes the entry of a row in a column zero by subtracting the pivot row; false where a number grew too large. */
@@ -64,7 +67,11 @@ function shrink(row: number[]): void {
   for (let index = 0; index < row.length; index += 1) row[index] = (row[index] as number) / divisor
 }
 
-function freeVectors(rows: readonly number[][], pivots: readonly number[], columns: number): readonly number[][] | undefined {
+function freeVectors(
+  rows: readonly number[][],
+  pivots: readonly number[],
+  columns: number,
+): readonly number[][] | undefined {
   const vectors: number[][] = []
   for (let column = 0; column < columns; column += 1) {
     if (pivots.includes(column)) continue
@@ -76,7 +83,12 @@ function freeVectors(rows: readonly number[][], pivots: readonly number[], colum
 }
 
 /** The vector in which the free column is as small as it can be and every other free column is zero. */
-function freeVector(rows: readonly number[][], pivots: readonly number[], free: number, columns: number): number[] | undefined {
+function freeVector(
+  rows: readonly number[][],
+  pivots: readonly number[],
+  free: number,
+  columns: number,
+): number[] | undefined {
   const heads = rows.map((row, index) => reducedHead(row, pivots[index] as number, free))
   const multiple = heads.reduce(smallCommonMultiple, 1)
   const vector = new Array<number>(columns).fill(0)

@@ -11,7 +11,10 @@ import { smallNullSpace } from './small-null-space.js'
  * @param leftCount - How many stand on the left; a negative coefficient moves a species to the other side.
  * @returns An empty list where nothing balances, one vector where the answer is unique.
  */
-export function independentSolutions(species: readonly Composition[], leftCount: number): readonly (readonly bigint[])[] {
+export function independentSolutions(
+  species: readonly Composition[],
+  leftCount: number,
+): readonly (readonly bigint[])[] {
   const matrix = smallMatrix(species, leftCount)
   const small = matrix === undefined ? undefined : smallNullSpace(matrix, species.length)
   return small === undefined ? exactSolutions(species, leftCount) : small.map((vector) => vector.map(BigInt))

@@ -38,6 +38,9 @@ export function joinWords(words: readonly string[]): string {
 }
 
 /** All terms of two sides in order. */
-export function allTerms(equation: { readonly left: readonly Term[]; readonly right: readonly Term[] }): readonly Term[] {
+export function allTerms(equation: {
+  readonly left: readonly Term[]
+  readonly right: readonly Term[]
+}): readonly Term[] {
   return [...equation.left, ...equation.right]
 }

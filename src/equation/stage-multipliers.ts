@@ -8,6 +8,7 @@ import { exactNullSpace } from './exact-null-space.js'
 import { helperOf } from './helper-species.js'
 import { smallestWholeNumbers } from './integers.js'
 import { type NetAmount, netAmounts, type StateTable, speciesName, statesIn } from './net-amounts.js'
+import { checkOptions } from './options.js'
 import { allTerms } from './species.js'
 
 /** What {@link stageMultipliers} aims at: named intermediates that cancel, or a given overall equation; not both. */
@@ -54,6 +55,7 @@ const nothing: Fraction = { numerator: 0n, denominator: 1n }
  * ```
  */
 export function stageMultipliers(stages: readonly EquationLike[], options: ChainOptions = {}): readonly Fraction[] {
+  checkOptions(options)
   const equations = equationsOf(stages)
   const { cancel, overall } = options
   if (overall === undefined) return timesCancelling(equations, cancel)
@@ -82,6 +84,7 @@ export function stageMultipliers(stages: readonly EquationLike[], options: Chain
  * ```
  */
 export function overallEquation(stages: readonly EquationLike[], options: Pick<ChainOptions, 'cancel'> = {}): Equation {
+  checkOptions(options)
   const equations = equationsOf(stages)
   return combined(equations, timesCancelling(equations, options.cancel))
 }

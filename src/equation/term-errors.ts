@@ -7,7 +7,8 @@ import { EquationError } from './equation-error.js'
 export function missingPlus(text: string, term: Span, gap: Span): EquationError {
   if (isEnergyText(text.slice(term.start, term.end))) return energy(text, term)
   const [before, after] = [text.slice(term.start, gap.start), text.slice(gap.end, term.end)]
-  if (isCondition(before) || isCondition(after)) return condition(text, term)
+  if (isCondition(before)) return condition(text, { start: term.start, end: gap.start })
+  if (isCondition(after)) return condition(text, { start: gap.end, end: term.end })
   return new EquationError({
     code: 'equation/missing-plus',
     message: `A space separates two formulas at character ${gap.start + 1}.`,

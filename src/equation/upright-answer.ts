@@ -6,7 +6,10 @@ import { allTerms, isSameSpecies } from './species.js'
 
 /** The balanced equation where there is one answer, and it leaves every species where it stands; otherwise nothing. */
 export function uprightAnswer(equation: Equation): Equation | undefined {
-  const [values, another] = independentSolutions(allTerms(equation).map(({ formula }) => formula), equation.left.length)
+  const [values, another] = independentSolutions(
+    allTerms(equation).map(({ formula }) => formula),
+    equation.left.length,
+  )
   if (values === undefined) return undefined
   if (another !== undefined) return answerWithoutRepeats(equation)
   const turned = oriented(values)
