@@ -1,3 +1,4 @@
+import { showFound } from '../errors.js'
 import type { Dimension, Quantity } from '../quantity/index.js'
 import { StoichiometryError } from './stoichiometry-error.js'
 
@@ -6,7 +7,7 @@ export function notNegative<D extends Dimension>(q: Quantity<D>): Quantity<D> {
   if (!q.value.lt(0)) return q
   throw new StoichiometryError({
     code: 'stoichiometry/negative',
-    message: `${q.toString()} is below zero${q.naming.label === undefined ? '' : ` (${q.naming.label})`}.`,
+    message: `${q.toString()} is below zero (${q.naming.label}).`,
     found: q.toString(),
     expected: 'zero or more',
   })
@@ -18,8 +19,19 @@ export function partOfWhole(q: Quantity<'ratio'>): Quantity<'ratio'> {
   if (part.gt(0) && part.lte(1)) return q
   throw new StoichiometryError({
     code: 'stoichiometry/not-a-fraction',
-    message: `${q.toString()} is not a part of a whole${q.naming.label === undefined ? '' : ` (${q.naming.label})`}.`,
+    message: `${q.toString()} is not a part of a whole (${q.naming.label}).`,
     found: q.toString(),
     expected: 'above 0 and at most 1, or 100 %',
+  })
+}
+
+/** Makes sure that an object was handed over. */
+export function anObject<T>(value: T, expected: string): T {
+  if (typeof value === 'object' && value !== null) return value
+  throw new StoichiometryError({
+    code: 'stoichiometry/not-an-object',
+    message: `${showFound(value)} is no object with named numbers.`,
+    found: showFound(value),
+    expected,
   })
 }

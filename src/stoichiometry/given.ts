@@ -35,12 +35,14 @@ export type Choice = Given<'ratio'> | number
 
 /** Reads what somebody chose: text and numbers are exact. */
 export function chosen<D extends Dimension>(value: Given<D> | number, dimension: D, naming: Labels): Quantity<D> {
-  return read(naming, () => asDimension(isQuantity(value) ? value : exact(value as string), dimension))
+  const read = (): Quantity<D> => asDimension(isQuantity(value) ? value : exact(value as string), dimension)
+  return labelled(told(naming.label, read), naming)
 }
 
 /** Reads what somebody measured, or a table prints: text is measured, its digits say how well. */
 export function measured<D extends Dimension>(value: Given<D>, dimension: D, naming: Labels): Quantity<D> {
-  return read(naming, () => asDimension(isQuantity(value) ? value : quantity(value as string), dimension))
+  const read = (): Quantity<D> => asDimension(isQuantity(value) ? value : quantity(value as string), dimension)
+  return labelled(told(naming.label, read), naming)
 }
 
 /** Names a quantity where it has no name of its own yet. */
@@ -48,12 +50,12 @@ export function labelled<D extends Dimension>(q: Quantity<D>, naming: Naming): Q
   return q.named({ ...naming, ...q.naming })
 }
 
-/** Of several numbers in one call, an error says which it is about. */
-function read<D extends Dimension>(naming: Labels, reader: () => Quantity<D>): Quantity<D> {
+/** Reads one of several numbers of a call: an error tells which one it is about. */
+export function told<T>(label: string, read: () => T): T {
   try {
-    return labelled(reader(), naming)
+    return read()
   } catch (error) {
     if (!(error instanceof QuantityError)) throw error
-    throw new QuantityError({ ...error.toJSON(), message: `${error.message} It was read as ${naming.label}.` })
+    throw new QuantityError({ ...error.toJSON(), message: `${error.message} It was read as the ${label}.` })
   }
 }

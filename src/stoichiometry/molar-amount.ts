@@ -56,7 +56,7 @@ export function amountFromMass(
  * import { roundTo } from 'saltwright/quantity'
  * import { massFromAmount } from 'saltwright/stoichiometry'
  *
- * massFromAmount('0.025 mol', 'Al').toString() // => '0.67454 g'
+ * massFromAmount('0.0400 mol', 'ZnSO4·7H2O').toString() // => '11.502 g'
  * roundTo(massFromAmount('0.050 mol', 'CuO'), { place: '0.001' }).toString() // => '3.977 g'
  * ```
  */

@@ -2,7 +2,7 @@ import type { EquationLike } from '../equation/index.js'
 import type { FormulaLike } from '../formula/index.js'
 import { divideFractions } from '../fraction.js'
 import type { Quantity } from '../quantity/index.js'
-import { notNegative } from './bounds.js'
+import { anObject, notNegative } from './bounds.js'
 import { exactFraction } from './exact-fraction.js'
 import { type Choice, chosen, type Given } from './given.js'
 import { amountNaming, namedAmount } from './naming.js'
@@ -60,7 +60,8 @@ export interface Need {
  * @param need - The amount, of what, and perhaps an excess factor.
  * @returns The amount in mol.
  * @throws {@link StoichiometryError} `stoichiometry/not-in-equation`, `stoichiometry/unbalanced-equation`,
- *   `stoichiometry/negative`; {@link EquationError}, {@link FormulaError} and {@link QuantityError} for what cannot be read.
+ *   `stoichiometry/negative`, `stoichiometry/not-an-object`; {@link EquationError}, {@link FormulaError} and {@link QuantityError}
+ *   for what cannot be read.
  * @source OpenStax, Chemistry 2e, section 4.3.
  *
  * @example
@@ -72,8 +73,9 @@ export interface Need {
  * ```
  */
 export function amountNeeded(equation: EquationLike, species: FormulaLike, need: Need): Quantity<'amount'> {
+  const { of } = anObject(need, '{ for: "0.025 mol", of: "Al" }')
   const reaction = reactionOf(equation)
-  const [wanted, per] = [participantOf(reaction, species), participantOf(reaction, need.of)]
+  const [wanted, per] = [participantOf(reaction, species), participantOf(reaction, of)]
   const amount = notNegative(chosen(need.for, 'amount', amountNaming(per.formula)))
   const needed = namedAmount(amount.times(ratioBetween(wanted, per)), wanted.formula, `need of ${wanted.formula}`)
   if (need.excessFactor === undefined) return needed

@@ -22,8 +22,10 @@ export type StoichiometryCode =
   | 'stoichiometry/negative'
   /** An aliquot or mass fraction that is zero, negative or above 1. */
   | 'stoichiometry/not-a-fraction'
-  /** An object or list that is missing where stages or options are read. */
+  /** Stages that are no list of stages. */
   | 'stoichiometry/bad-stages'
+  /** Something else stands where an object with named numbers is read. */
+  | 'stoichiometry/not-an-object'
 
 /**
  * An amount that cannot be worked out.

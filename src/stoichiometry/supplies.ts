@@ -3,7 +3,7 @@ import { showFound } from '../errors.js'
 import { type Formula, type FormulaLike, formulaOf } from '../formula/index.js'
 import { asDimension, exact, isQuantity, type Quantity, quantity } from '../quantity/index.js'
 import { notNegative } from './bounds.js'
-import { type Given, labelled } from './given.js'
+import { type Given, labelled, told } from './given.js'
 import { amountFromMass } from './molar-amount.js'
 import { amountNaming, namedAmount } from './naming.js'
 import { speciesKey } from './species.js'
@@ -58,7 +58,7 @@ function readPortion(written: FormulaLike, supply: unknown, weights: AtomicWeigh
 }
 
 function amountOfSupply(formula: Formula, supply: unknown, weights: AtomicWeights | undefined): Quantity<'amount'> {
-  const given = isQuantity(supply) ? supply : exact(supply as string)
+  const given = isQuantity(supply) ? supply : told(`supply of ${formula.text}`, () => exact(supply as string))
   if (given.dimension === 'amount') return asDimension(given, 'amount')
   if (given.dimension !== 'mass') throw notASupply(formula.text, given)
   const weighed = isQuantity(supply) ? supply : quantity(supply as string)
