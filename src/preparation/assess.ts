@@ -1,18 +1,29 @@
 import type { ErrorDetails } from '../errors.js'
+import { type Explanation, explainYield, type LossLine, lossAccount, netMass } from '../product/index.js'
 import type { Quantity } from '../quantity/index.js'
+import { speciesKey } from '../stoichiometry/index.js'
 import type { Assessment, UsedSupply } from './assessment-type.js'
+import { coolingOf } from './cooling.js'
 import { type Course, type Poured, runCourse } from './course.js'
 import { type RecipeFacts, readRecipe, type SupplyFacts } from './facts.js'
 import type { Finding } from './finding.js'
 import { deepFreeze } from './freeze.js'
-import { excessOf, limitingOf, plannedAmount, productOf, scaleOf, theoreticalOf, weightsName } from './plan.js'
+import {
+  excessOf,
+  leftoversOf,
+  limitingOf,
+  plannedAmount,
+  productOf,
+  scaleOf,
+  theoreticalOf,
+  weightsName,
+} from './plan.js'
 import type { Plan } from './plan-type.js'
 import { problemsError, readJson } from './read-json.js'
 import type { Records, SupplyRecord } from './records.js'
 import { recordsSchema } from './records-schema.js'
-import { keyOf } from './substance.js'
 import { type MeasuredStrength, measureOf, reading } from './supply.js'
-import { grossBelowTare, netMass, percentOf, weighProduct } from './weighing.js'
+import { grossBelowTare, type ProductWeighing, weighingOf, weighProduct } from './weighing.js'
 
 /**
  * Assesses a preparation from what a bench wrote down: theoretical yield from what was really used, actual yield by difference,
@@ -60,7 +71,7 @@ export function assessPreparation(plan: Plan | Plan['recipe'], records: Records)
     scale,
     (supply, need) => taken.get(supply)?.amount ?? plannedAmount(facts, scale, supply, need),
   )
-  const draft = draftOf(facts, read, course, taken, product.mass)
+  const draft = draftOf(facts, read, course, taken, product)
   const purity = read.product.purity === undefined ? undefined : reading(read.product.purity, 'ratio')
   return deepFreeze({
     ...draft,
@@ -76,10 +87,11 @@ function draftOf(
   records: Records,
   course: Course,
   taken: Readings['taken'],
-  mass: Quantity<'mass'>,
+  weighed: ProductWeighing,
 ): Draft {
   const theoretical = theoreticalOf(facts, course)
   const product = productOf(facts)
+  const { mass, constancy } = weighed
   return {
     format: 'saltwright/assessment@1',
     records,
@@ -94,8 +106,44 @@ function draftOf(
       amount: mass.dividedBy(product.molarMass).named({ symbol: 'n', of: product.formula, label: 'amount obtained' }),
     },
     percentYield: percentOf(mass, theoretical.mass),
+    constancy,
+    explanations: explanationsOf(facts, records, theoretical.mass, weighed),
+    losses: lossesOf(facts, course, theoretical, mass),
     atomicWeights: weightsName(facts),
   }
+}
+
+/** Actual over theoretical yield in per cent, as found. */
+function percentOf(actual: Quantity<'mass'>, theoretical: Quantity<'mass'>): Quantity<'ratio'> {
+  return actual.dividedBy(theoretical).to('%').named({ role: 'percent yield', label: 'percent yield' })
+}
+
+function explanationsOf(
+  facts: RecipeFacts,
+  { product }: Records,
+  theoretical: Quantity<'mass'>,
+  { mass, constancy }: ProductWeighing,
+): readonly Explanation[] {
+  if (mass.compare(theoretical) <= 0) return []
+  return explainYield({
+    actual: mass,
+    theoretical,
+    product: facts.product,
+    drying: constancy,
+    mayBeIncluded: product.mayBeIncluded?.map((text) => reading(text, 'mass')),
+    weights: facts.weights,
+  })
+}
+
+function lossesOf(
+  facts: RecipeFacts,
+  course: Course,
+  theoretical: Plan['theoretical'],
+  recovered: Quantity<'mass'>,
+): readonly LossLine[] {
+  const cooling = coolingOf(facts, theoretical.amount, leftoversOf(facts, course))
+  const leftInLiquor = cooling?.known === true ? cooling.expected.loss : undefined
+  return lossAccount({ theoretical: theoretical.mass, recovered, leftInLiquor })
 }
 
 function correctedYield({ actual, theoretical }: Draft, purity: Quantity<'ratio'>): Quantity<'ratio'> {
@@ -128,8 +176,7 @@ function yieldFindings({ percentYield, actual, theoretical }: Draft): readonly F
     {
       code: 'yield-over-100',
       severity: 'problem',
-      message:
-        'The yield is over 100 %: look first for solvent left in the crystals, then at the tare, then at the formula of the product.',
+      message: 'The yield is over 100 %. It is given as found; the explanations are in the order to look at them.',
       numbers: { ...numbers, beyond },
       path: ['product'],
     },
@@ -163,7 +210,7 @@ function readSupplyRecords(facts: RecipeFacts, { supplies = [] }: Records): Read
   const findings: Finding[] = []
   const problems: ErrorDetails[] = []
   for (const [index, record] of supplies.entries()) {
-    const supply = facts.supplies.find(({ key }) => key === keyOf(record.substance))
+    const supply = facts.supplies.find(({ key }) => key === speciesKey(record.substance))
     const measure = measuredOf(record)
     if (supply === undefined) problems.push(unknownSupply(facts, record, index))
     else if (measure === undefined) problems.push(nothingWeighed(record, index))
@@ -191,7 +238,7 @@ function measuredOf({
   if (mass !== undefined)
     return reading(mass, 'mass').named({ symbol: 'm', of: substance, role: 'mass', label: `mass of ${substance} used` })
   if (gross === undefined || tare === undefined) return undefined
-  return netMass(gross, tare, substance)
+  return netMass(weighingOf({ gross, tare }, substance))
 }
 
 function strengthOf({ assay, concentration }: SupplyRecord): MeasuredStrength {

@@ -1,3 +1,4 @@
+import type { ConstantMass, Explanation, LossLine } from '../product/index.js'
 import type { Quantity } from '../quantity/index.js'
 import type { Finding } from './finding.js'
 import type { Excess, Plan } from './plan-type.js'
@@ -43,6 +44,12 @@ export interface Assessment {
   readonly percentYield: Quantity<'ratio'>
   /** The same, counting only the pure part of the product; absent where its purity was not measured. */
   readonly correctedYield: Quantity<'ratio'> | undefined
+  /** How the drying series came to rest; absent where there is none or no criterion. */
+  readonly constancy: ConstantMass | undefined
+  /** Why the yield may be over 100 %, the best supported first; empty up to 100 %. */
+  readonly explanations: readonly Explanation[]
+  /** Where the theoretical yield went, as far as anybody knows; never made to add up. */
+  readonly losses: readonly LossLine[]
   /** Which atomic weights were used. */
   readonly atomicWeights: string
   /** What a person should see. */

@@ -1,7 +1,9 @@
 import { exactNullSpace } from '../equation/exact-null-space.js'
 import type { Equation, Term } from '../equation/index.js'
+import { formatFormula } from '../formula/index.js'
 import { addFractions, type Fraction, fraction, multiplyFractions } from '../fraction.js'
-import { plainFormula, type SubstanceKey, substanceKey } from './substance.js'
+import { speciesKey } from '../stoichiometry/index.js'
+import type { SubstanceKey } from './substance.js'
 
 /** What a stage does with one substance. */
 export interface Change {
@@ -36,11 +38,11 @@ export function changesOf(equation: Equation): ReadonlyMap<SubstanceKey, Change>
 }
 
 function count(changes: Map<SubstanceKey, Change>, term: Term, sign: bigint): void {
-  const key = substanceKey(term.formula)
+  const key = speciesKey(term.formula)
   const known = changes.get(key)
   const moles = multiplyFractions(term.coefficient, fraction(sign))
   changes.set(key, {
-    formula: known?.formula ?? plainFormula(term.formula),
+    formula: known?.formula ?? formatFormula(term.formula, 'plain'),
     moles: known === undefined ? moles : addFractions(known.moles, moles),
     gas: known?.gas === true || (term.state ?? term.formula.state) === 'g',
   })

@@ -1,15 +1,16 @@
 import type { AtomicWeights } from '../element/index.js'
-import { checkBalance, parseEquation } from '../equation/index.js'
+import { checkBalance, combine, type Equation, parseEquation } from '../equation/index.js'
 import type { ErrorDetails } from '../errors.js'
 import { type Formula, parseFormula } from '../formula/index.js'
 import { type Fraction, fraction } from '../fraction.js'
 import { exact, type Quantity } from '../quantity/index.js'
+import { speciesKey } from '../stoichiometry/index.js'
 import { chainMultipliers, changesOf, makes, type StageChemistry, uses } from './chemistry.js'
 import type { PreparationCode } from './preparation-error.js'
 import { problemsError, readJson } from './read-json.js'
 import type { Recipe, RecipeSupply, SupplyRule } from './recipe.js'
 import { recipeSchema } from './recipe-schema.js'
-import { keyOf, type SubstanceKey, substanceKey } from './substance.js'
+import type { SubstanceKey } from './substance.js'
 
 /** A supply as read: which substance, where it goes in, and the recipe's own words. */
 export interface SupplyFacts {
@@ -37,6 +38,8 @@ export interface RecipeFacts {
   readonly stages: readonly StageChemistry[]
   /** How often each stage runs; zero for one that clears a leftover. */
   readonly multipliers: readonly Fraction[]
+  /** The main stages added up. */
+  readonly overall: Equation
   /** What is taken and measured. */
   readonly supplies: readonly SupplyFacts[]
   /** What there is always enough of. */
@@ -59,23 +62,28 @@ export function readRecipe(input: unknown): RecipeFacts {
   if (problems.length > 0) throw problemsError('recipe', problems)
   const multipliers = multipliersOf(draft, problems)
   if (problems.length > 0) throw problemsError('recipe', problems)
-  return { ...draft, multipliers }
+  return { ...draft, multipliers, overall: overallOf(draft.stages, multipliers) }
 }
 
-type Draft = Omit<RecipeFacts, 'multipliers'>
+type Draft = Omit<RecipeFacts, 'multipliers' | 'overall'>
+
+function overallOf(stages: readonly StageChemistry[], multipliers: readonly Fraction[]): Equation {
+  const chain = stages.map(({ equation }, index) => ({ equation, times: multipliers[index] as Fraction }))
+  return combine(chain.filter(({ times }) => times.numerator !== 0n))
+}
 
 function draftOf(recipe: Recipe): Draft {
   const stages = recipe.stages.map(({ name, equation, clears, aliquot }): StageChemistry => {
     const read = parseEquation(equation)
     const share = aliquot === undefined ? fraction(1n) : fractionOfText(aliquot)
-    return { name, equation: read, changes: changesOf(read), clears: clears && keyOf(clears), aliquot: share }
+    return { name, equation: read, changes: changesOf(read), clears: clears && speciesKey(clears), aliquot: share }
   })
   const product = parseFormula(recipe.product)
-  const unlimited = new Set([keyOf('H2O')])
+  const unlimited = new Set([speciesKey('H2O')])
   const supplies: SupplyFacts[] = []
   for (const [index, supply] of recipe.supplies.entries()) {
     const formula = parseFormula(supply.substance)
-    const key = substanceKey(formula)
+    const key = speciesKey(formula)
     if (supply.form === 'unlimited') unlimited.add(key)
     else supplies.push({ index, formula, key, stage: stageOf(supply, stages, key), recipe: supply })
   }
@@ -83,11 +91,11 @@ function draftOf(recipe: Recipe): Draft {
   return {
     recipe,
     product,
-    productKey: substanceKey(product),
+    productKey: speciesKey(product),
     stages,
     supplies,
     unlimited,
-    scaleKey: recipe.scale === undefined ? substanceKey(product) : keyOf(recipe.scale.of),
+    scaleKey: recipe.scale === undefined ? speciesKey(product) : speciesKey(recipe.scale.of),
     weights: recipe.atomicWeights ?? 'abridged',
   }
 }
@@ -153,9 +161,9 @@ function scaleProblems({ scale, supplies }: Recipe): readonly ErrorDetails[] {
 }
 
 function isPrinted(of: string, supplies: readonly RecipeSupply[]): boolean {
-  const key = keyOf(of)
+  const key = speciesKey(of)
   return supplies.some(
-    (supply) => supply.form !== 'unlimited' && supply.asPrinted !== undefined && keyOf(supply.substance) === key,
+    (supply) => supply.form !== 'unlimited' && supply.asPrinted !== undefined && speciesKey(supply.substance) === key,
   )
 }
 

@@ -1,6 +1,7 @@
 import { Decimal } from '../decimal.js'
-import { addFractions, type Fraction, fraction, fractionToDecimal, multiplyFractions } from '../fraction.js'
-import { asDimension, exact, type Quantity } from '../quantity/index.js'
+import { addFractions, type Fraction, fraction, multiplyFractions } from '../fraction.js'
+import { exact, type Quantity } from '../quantity/index.js'
+import { exactFraction } from '../stoichiometry/exact-fraction.js'
 
 /** One term of an amount: an exact multiple of an amount that went in. */
 export interface FormTerm {
@@ -77,6 +78,5 @@ function termAmount({ source, ratio }: FormTerm, of: string): Quantity<'amount'>
 
 /** An exact mole ratio, named after what it is of and per what. */
 export function moleRatio(ratio: Fraction, of: string, per: string): Quantity<'ratio'> {
-  const names = { role: 'mole ratio', label: `moles of ${of} per mole of ${per}`, of } as const
-  return asDimension(exact(fractionToDecimal(ratio).toString(), names), 'ratio')
+  return exactFraction(ratio, { role: 'mole ratio', symbol: 'r', label: `moles of ${of} per mole of ${per}`, of })
 }

@@ -5,12 +5,16 @@
  */
 export { assessPreparation } from './assess.js'
 export type { Assessment, UsedSupply } from './assessment-type.js'
+export type { Bench, BenchPlan, ClassOptions, ClassPlan, Making, MetalWaste, StoreLine } from './class-type.js'
+export type { CoolingEstimate } from './cooling.js'
 export type { Finding, FindingCode, Severity } from './finding.js'
 export { planPreparation } from './plan.js'
+export { planBenches, planClass } from './plan-class.js'
 export type { Excess, Plan, PlannedStage, PlannedSupply, Portion } from './plan-type.js'
 export { type PreparationCode, PreparationError } from './preparation-error.js'
 export type {
   LiquidSupply,
+  MadeFrom,
   MolalSupply,
   NormalSupply,
   Recipe,
@@ -29,5 +33,5 @@ export type {
   UnlimitedSupply,
 } from './recipe.js'
 export { recipeJsonSchema, recipeSchema } from './recipe-schema.js'
-export type { ProductRecord, Records, SupplyRecord } from './records.js'
+export type { ConstancyRecord, ProductRecord, Records, SupplyRecord, VesselRecord } from './records.js'
 export { recordsJsonSchema, recordsSchema } from './records-schema.js'

@@ -5,7 +5,7 @@ import type { Plan, PlannedSupply } from './plan-type.js'
 import type { RecipeClaim } from './recipe.js'
 import { chosen } from './supply.js'
 
-type Draft = Omit<Plan, 'findings'>
+type Draft = Omit<Plan, 'findings' | 'cautions'>
 
 /** Two supplies whose equivalents are within one per cent are practically equal. */
 const practically = '0.01'
@@ -19,6 +19,7 @@ export function findingsOf(facts: RecipeFacts, plan: Draft): readonly Finding[] 
       ...readingFindings(facts, supply),
     ]),
     ...equalFindings(plan),
+    ...coolingFindings(plan),
     ...scaleFindings(facts, plan),
     ...(facts.recipe.claims ?? []).map((claim, index) => claimFinding(plan, claim, index)),
   ]
@@ -112,6 +113,32 @@ function equalFindings({ supplies, limiting }: Draft): readonly Finding[] {
       numbers: { equivalents: supply.excess.equivalents },
       path: ['supplies', supply.index],
     }))
+}
+
+function coolingFindings({ cooling }: Draft): readonly Finding[] {
+  if (cooling === undefined) return []
+  const path = ['crystallisation']
+  if (!cooling.known)
+    return [
+      {
+        code: 'solubility-unknown',
+        severity: 'remark',
+        message: `The crop cannot be estimated. ${cooling.reason}`,
+        numbers: {},
+        path,
+      },
+    ]
+  const { crop, complete, share } = cooling.expected
+  if (share.value.gte(50)) return []
+  return [
+    {
+      code: 'much-stays-dissolved',
+      severity: 'doubt',
+      message: 'Less than half of the salt should crystallise from so much water at that temperature.',
+      numbers: { crop, complete, share },
+      path,
+    },
+  ]
 }
 
 function scaleFindings({ recipe, supplies, scaleKey }: RecipeFacts, { limiting, scale }: Draft): readonly Finding[] {

@@ -1,5 +1,8 @@
+import type { Caution } from '../cautions/index.js'
 import type { Equation } from '../equation/index.js'
+import type { GasVolume, NeutralisationHeat } from '../product/index.js'
 import type { Quantity } from '../quantity/index.js'
+import type { CoolingEstimate } from './cooling.js'
 import type { Finding } from './finding.js'
 import type { Recipe } from './recipe.js'
 
@@ -35,6 +38,8 @@ export interface PlannedSupply {
   readonly taken: string
   /** In what form it comes: `solid`, `solution`, `stock`, `molal`, `normal` or `liquid`. */
   readonly form: string
+  /** Mass fraction of what is taken; absent where it is pure or a solution. */
+  readonly assay: Quantity<'ratio'> | undefined
   /** Strength of what is measured; absent for a solid or a pure liquid. */
   readonly concentration: Quantity<'amountConcentration'> | undefined
   /** The mass or volume, unrounded. */
@@ -57,8 +62,10 @@ export interface PlannedStage {
   readonly limiting: string | undefined
   /** For a stage that only clears a leftover: of what. */
   readonly clears: string | undefined
-  /** Gases that leave. */
-  readonly gases: readonly Portion[]
+  /** Gases that leave, with their volumes as ideal gases. */
+  readonly gases: readonly GasVolume[]
+  /** Heat that a strong acid and a strong base release in it, an estimate; absent where no value is known. */
+  readonly heat: NeutralisationHeat | undefined
 }
 
 /** An amount of a substance. */
@@ -91,6 +98,10 @@ export interface Plan {
   readonly theoretical: { readonly amount: Quantity<'amount'>; readonly mass: Quantity<'mass'> }
   /** What is in the liquor with the product at the end. */
   readonly leftovers: readonly Portion[]
+  /** What cooling should give; absent where the recipe does not say how much water there is. */
+  readonly cooling: CoolingEstimate | undefined
+  /** What can hurt someone in it, and the usual precautions; the last one defers to those who decide on the spot. */
+  readonly cautions: readonly Caution[]
   /** Which atomic weights were used. */
   readonly atomicWeights: string
   /** What a person should see. */

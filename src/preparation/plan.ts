@@ -1,15 +1,16 @@
-import { combine, type Equation } from '../equation/index.js'
 import { molarMass } from '../formula/index.js'
-import { formatFraction } from '../fraction.js'
 import { asDimension, exact, type Quantity, roundTo } from '../quantity/index.js'
+import { coolingOf } from './cooling.js'
 import { type Course, type Need, type Poured, runCourse } from './course.js'
 import { type RecipeFacts, readRecipe, type SupplyFacts, writtenAs } from './facts.js'
 import { amountOf, nothing } from './form.js'
 import { deepFreeze } from './freeze.js'
+import { cautionsOf } from './plan-cautions.js'
 import { findingsOf } from './plan-findings.js'
 import type { Excess, Plan, PlannedStage, PlannedSupply, Portion } from './plan-type.js'
 import type { Recipe } from './recipe.js'
 import { isTrace, type StageRun } from './run.js'
+import { gasesOf, heatOf } from './stage-effects.js'
 import { chosen, measureOf } from './supply.js'
 
 /**
@@ -49,7 +50,11 @@ import { chosen, measureOf } from './supply.js'
  * ```
  */
 export function planPreparation(recipe: Recipe): Plan {
-  const facts = readRecipe(recipe)
+  return planAt(readRecipe(recipe))
+}
+
+/** The plan of a recipe that has been read, at its scale. */
+export function planAt(facts: RecipeFacts): Plan {
   const scale = scaleOf(facts)
   return planOf(
     facts,
@@ -108,25 +113,27 @@ function printedAmount({ weights }: RecipeFacts, supply: SupplyFacts): Quantity<
 }
 
 /** A plan from how the preparation ran. */
-export function planOf(facts: RecipeFacts, scale: Quantity<'amount'> | undefined, course: Course): Plan {
+function planOf(facts: RecipeFacts, scale: Quantity<'amount'> | undefined, course: Course): Plan {
   const theoretical = theoreticalOf(facts, course)
   const basis = scale ?? theoretical.amount
   const settled = scale === undefined ? runCourse(facts, basis, (supply) => pouredAmount(course, supply)) : course
   const supplies = settled.poured.map((poured) => plannedSupply(facts, poured))
+  const leftovers = leftoversOf(facts, course)
   const draft = {
     format: 'saltwright/plan@1',
     recipe: facts.recipe,
     product: productOf(facts),
     scale: { formula: writtenAs(facts.stages, facts.scaleKey), amount: basis },
-    overall: overallOf(facts),
+    overall: facts.overall,
     stages: facts.stages.map((_, index) => plannedStage(facts, index, course.runs[index] as StageRun)),
     supplies,
     limiting: limitingOf(facts, course),
     theoretical,
-    leftovers: leftoversOf(facts, course),
+    leftovers,
+    cooling: coolingOf(facts, theoretical.amount, leftovers),
     atomicWeights: weightsName(facts),
   } as const
-  return deepFreeze({ ...draft, findings: findingsOf(facts, draft) })
+  return deepFreeze({ ...draft, cautions: cautionsOf(facts, draft), findings: findingsOf(facts, draft) })
 }
 
 function pouredAmount(course: Course, supply: SupplyFacts): Quantity<'amount'> {
@@ -154,19 +161,10 @@ export function productOf({ recipe, product, stages, productKey, weights }: Reci
   return { formula, name: recipe.productName ?? product.text, molarMass: molarMass(formula, { weights }) }
 }
 
-function overallOf({ stages, multipliers }: RecipeFacts): Equation {
-  const main = stages.map(({ equation, clears }, index) => ({
-    equation,
-    clears,
-    times: formatFraction(multipliers[index] ?? { numerator: 0n, denominator: 1n }),
-  }))
-  return combine(main.filter(({ clears }) => clears === undefined).map(({ equation, times }) => ({ equation, times })))
-}
-
-function plannedStage({ stages, recipe }: RecipeFacts, index: number, run: StageRun): PlannedStage {
+function plannedStage(facts: RecipeFacts, index: number, run: StageRun): PlannedStage {
+  const { stages, recipe } = facts
   const stage = stages[index] as RecipeFacts['stages'][number]
   const { steps } = recipe.stages[index] as Recipe['stages'][number]
-  const gases = [...stage.changes].filter(([, { gas, moles }]) => gas && moles.numerator > 0n)
   return {
     name: stage.name,
     equation: stage.equation,
@@ -174,18 +172,8 @@ function plannedStage({ stages, recipe }: RecipeFacts, index: number, run: Stage
     extent: amountOf(run.extent, stage.name).named({ symbol: 'ξ', label: `extent of ${stage.name}` }),
     limiting: run.limiting && writtenAs(stages, run.limiting),
     clears: stage.clears && writtenAs(stages, stage.clears),
-    gases: gases.map(([key, { formula }]) => portion(formula, run, key)),
-  }
-}
-
-function portion(formula: string, run: StageRun, key: string): Portion {
-  return {
-    formula,
-    amount: amountOf(run.after.get(key) ?? nothing, formula).named({
-      symbol: 'n',
-      of: formula,
-      label: `amount of ${formula}`,
-    }),
+    gases: gasesOf(facts, stage, run),
+    heat: heatOf(stage, run),
   }
 }
 
@@ -205,6 +193,7 @@ function plannedSupply(facts: RecipeFacts, { supply, need, amount }: Poured): Pl
     by: measure.by,
     taken: measure.substance,
     form: supply.recipe.form,
+    assay: measure.assay,
     concentration: measure.concentration,
     exactMeasure: taken,
     measure: shownMeasure(facts.recipe, taken),
@@ -243,7 +232,8 @@ export function limitingOf(facts: RecipeFacts, course: Course): readonly string[
   return [...sources]
 }
 
-function leftoversOf(facts: RecipeFacts, course: Course): readonly Portion[] {
+/** What is in the liquor beside the product in the end. */
+export function leftoversOf(facts: RecipeFacts, course: Course): readonly Portion[] {
   const gases = new Set(
     facts.stages.flatMap(({ changes }) => [...changes].filter(([, { gas }]) => gas).map(([key]) => key)),
   )

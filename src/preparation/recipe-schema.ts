@@ -1,4 +1,6 @@
 import * as z from 'zod/mini'
+import { operations } from '../cautions/facts.js'
+import { type GasConditionsName, gasConditions } from '../product/index.js'
 import type { Recipe } from './recipe.js'
 import { equationText, formulaText, numberOf, words } from './schema-parts.js'
 
@@ -11,6 +13,16 @@ const common = {
   asPrinted: /* @__PURE__ */ z.optional(numberOf('mass', 'volume', 'amount')),
 }
 
+const madeFrom = /* @__PURE__ */ z.union([
+  z.strictObject({ concentration: numberOf('amountConcentration') }),
+  z.strictObject({
+    massFraction: numberOf('ratio'),
+    density: numberOf('density'),
+    statedAs: z.optional(formulaText()),
+  }),
+  z.strictObject({ solid: formulaText(), assay: z.optional(numberOf('ratio')) }),
+])
+
 const supply = /* @__PURE__ */ z.discriminatedUnion('form', [
   z.strictObject({
     ...common,
@@ -18,7 +30,12 @@ const supply = /* @__PURE__ */ z.discriminatedUnion('form', [
     weighedAs: z.optional(formulaText()),
     assay: z.optional(numberOf('ratio')),
   }),
-  z.strictObject({ ...common, form: z.literal('solution'), concentration: numberOf('amountConcentration') }),
+  z.strictObject({
+    ...common,
+    form: z.literal('solution'),
+    concentration: numberOf('amountConcentration'),
+    madeFrom: z.optional(madeFrom),
+  }),
   z.strictObject({
     ...common,
     form: z.literal('stock'),
@@ -31,7 +48,7 @@ const supply = /* @__PURE__ */ z.discriminatedUnion('form', [
     ...common,
     form: z.literal('normal'),
     normality: numberOf('amountConcentration'),
-    equivalenceFactor: numberOf('ratio'),
+    equivalentsPerMole: numberOf('ratio'),
   }),
   z.strictObject({
     ...common,
@@ -98,10 +115,17 @@ export const recipeSchema: z.ZodMiniType<Recipe> = /* @__PURE__ */ z.strictObjec
   ),
   washes: z.optional(
     z.array(
-      z.strictObject({ with: words(), volume: numberOf('volume'), portions: z.optional(z.int().check(z.positive())) }),
+      z.strictObject({
+        with: words(),
+        volume: numberOf('volume'),
+        portions: z.optional(z.int().check(z.positive())),
+        substance: z.optional(formulaText()),
+      }),
     ),
   ),
+  operations: z.optional(z.array(z.enum(operations))),
   drying: z.optional(words()),
+  gasAt: z.optional(z.enum(Object.keys(gasConditions) as [GasConditionsName])),
   claims: z.optional(
     z.array(
       z.strictObject({

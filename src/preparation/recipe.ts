@@ -1,3 +1,6 @@
+import type { Operation } from '../cautions/index.js'
+import type { GasConditionsName } from '../product/index.js'
+
 /** One step of chemistry in a recipe. */
 export interface RecipeStage {
   /** A short name, used in the sheet and to say where a supply goes in. */
@@ -60,7 +63,30 @@ export interface SolutionSupply extends SupplyCommon {
   readonly form: 'solution'
   /** Amount concentration: `3.00 mol/L`. */
   readonly concentration: string
+  /** What the preparation room makes it from. */
+  readonly madeFrom?: MadeFrom
 }
+
+/** What a solution is made from: a stronger solution, a stock by mass fraction and density, or a solid. */
+export type MadeFrom =
+  | {
+      /** Amount concentration of the stronger solution. */
+      readonly concentration: string
+    }
+  | {
+      /** Mass fraction of the stock: `96 %`. */
+      readonly massFraction: string
+      /** Density of the stock: `1.84 g/mL`. */
+      readonly density: string
+      /** Of what the mass fraction is, where that is not the substance. */
+      readonly statedAs?: string
+    }
+  | {
+      /** The solid that is weighed, as a formula: the substance itself or a hydrate of it. */
+      readonly solid: string
+      /** Mass fraction of the solid; pure unless said. */
+      readonly assay?: string
+    }
 
 /** A concentrated acid, alkali or other solution by mass fraction and density. */
 export interface StockSupply extends SupplyCommon {
@@ -84,14 +110,14 @@ export interface MolalSupply extends SupplyCommon {
   readonly density: string
 }
 
-/** A solution by normality, as in old manuals, which means something only together with its equivalence factor. */
+/** A solution by normality, as in old manuals, which means something only together with its equivalents per mole. */
 export interface NormalSupply extends SupplyCommon {
   /** `normal`. */
   readonly form: 'normal'
   /** Equivalents per litre, as an amount concentration of equivalents: `6 mol/L`. */
   readonly normality: string
-  /** The fraction of an entity that is one equivalent: `0.5` for sulfuric acid as a diprotic acid. */
-  readonly equivalenceFactor: string
+  /** Equivalents per mole in this reaction, a whole number: `2` for sulfuric acid that gives both its protons. */
+  readonly equivalentsPerMole: string
 }
 
 /** A pure liquid measured by volume. */
@@ -140,9 +166,9 @@ export interface RecipeInstruments {
 export interface RecipeCrystallisation {
   /** Temperature at which it is filtered: `5 degC`. */
   readonly temperature: string
-  /** Water in the liquor before crystals form: `25 mL`. */
+  /** All the water in the liquor before it is cooled, that of added solutions included: `25 mL`. */
   readonly water?: string
-  /** Water boiled off before cooling: `10 mL`. */
+  /** How much of it is boiled off before cooling: `10 mL`. */
   readonly evaporated?: string
 }
 
@@ -154,6 +180,8 @@ export interface RecipeWash {
   readonly volume: string
   /** How many portions; one unless said. */
   readonly portions?: number
+  /** The liquid as a formula, for its cautions: `C2H6O` for ethanol. */
+  readonly substance?: string
 }
 
 /** What a printed recipe says of itself, checked by the audit. */
@@ -207,8 +235,12 @@ export interface Recipe {
   readonly crystallisation?: RecipeCrystallisation
   /** How it is washed. */
   readonly washes?: readonly RecipeWash[]
+  /** What is done beside dissolving, cooling and filtering, for the cautions: `boil`, `hot plate`, `evaporate` ... */
+  readonly operations?: readonly Operation[]
   /** How it is dried, in words. */
   readonly drying?: string
+  /** At what temperature and pressure gas volumes are stated; `"25 °C, 100 kPa"` unless said. */
+  readonly gasAt?: GasConditionsName
   /** What the printed recipe claims. */
   readonly claims?: readonly RecipeClaim[]
   /** Relative atomic masses; `"abridged"` unless said. */

@@ -1,8 +1,13 @@
 import * as z from 'zod/mini'
+import { type ConstantMassCriterionName, constantMassCriteria } from '../product/index.js'
 import type { Records } from './records.js'
 import { formulaText, readingOf, words } from './schema-parts.js'
 
 const mass = /* @__PURE__ */ z.optional(readingOf('mass'))
+const tare = /* @__PURE__ */ z.union([
+  readingOf('mass'),
+  z.array(readingOf('mass')).check(z.minLength(1), z.maxLength(100)),
+])
 
 /**
  * The shape of records as JSON, as a schema that other software can compose; `recordsJsonSchema` is the same as JSON Schema.
@@ -33,10 +38,19 @@ export const recordsSchema: z.ZodMiniType<Records> = /* @__PURE__ */ z.strictObj
   ),
   product: z.strictObject({
     gross: mass,
-    tare: mass,
+    tare: z.optional(tare),
     mass,
     series: z.optional(z.array(readingOf('mass')).check(z.minLength(1), z.maxLength(100))),
-    constantWithin: mass,
+    constancy: z.optional(
+      z.union([
+        z.enum(Object.keys(constantMassCriteria) as [ConstantMassCriterionName]),
+        z.strictObject({ within: readingOf('mass') }),
+      ]),
+    ),
+    vessels: z.optional(
+      z.array(z.strictObject({ gross: readingOf('mass'), tare })).check(z.minLength(1), z.maxLength(100)),
+    ),
+    mayBeIncluded: z.optional(z.array(readingOf('mass'))),
     purity: z.optional(readingOf('ratio')),
   }),
 }) as never

@@ -1,3 +1,5 @@
+import type { ConstantMassCriterionName } from '../product/index.js'
+
 /** What was weighed or measured of one supply. Give a mass by difference, a mass, or a volume. */
 export interface SupplyRecord {
   /** The substance, as in the equations. */
@@ -16,18 +18,33 @@ export interface SupplyRecord {
   readonly concentration?: string
 }
 
-/** What was weighed of the product. */
+/** A vessel with some of the product. */
+export interface VesselRecord {
+  /** Vessel and crystals together. */
+  readonly gross: string
+  /** The empty vessel; or vial, cap, label and filter paper one by one. */
+  readonly tare: string | readonly string[]
+}
+
+/** When two weighings count as the same: a criterion of `constantMassCriteria`, or within so much of each other. */
+export type ConstancyRecord = ConstantMassCriterionName | { readonly within: string }
+
+/** What was weighed of the product. Give a mass; a gross and a tare; a series and a tare; or several vessels. */
 export interface ProductRecord {
   /** Vial and crystals together, at the last weighing. */
   readonly gross?: string
-  /** The empty vial, with its cap and label if they are weighed too. */
-  readonly tare?: string
+  /** The empty vial; or vial, cap, label and filter paper one by one. */
+  readonly tare?: string | readonly string[]
   /** The mass itself, from a tared balance. */
   readonly mass?: string
   /** Gross masses in the order they were weighed while the crystals dried; the last one counts. */
   readonly series?: readonly string[]
-  /** When two weighings count as the same: within so much of each other. */
-  readonly constantWithin?: string
+  /** When the series counts as constant; not judged unless said. */
+  readonly constancy?: ConstancyRecord
+  /** Several vessels that hold the product together. */
+  readonly vessels?: readonly VesselRecord[]
+  /** Masses that may have been weighed along unawares, such as a filter paper: used to explain a yield over 100 %. */
+  readonly mayBeIncluded?: readonly string[]
   /** Mass fraction of the product, where it was assayed. */
   readonly purity?: string
 }

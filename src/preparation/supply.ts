@@ -1,9 +1,8 @@
 import type { AtomicWeights } from '../element/index.js'
 import { molarMass } from '../formula/index.js'
 import { asDimension, type Dimension, exact, type Quantity, quantity } from '../quantity/index.js'
-import { amountConcentration, concentrationFromMolality, concentrationFromNormality } from '../solution/index.js'
+import { amountConcentration, type Strength } from '../solution/index.js'
 import type { SupplyFacts } from './facts.js'
-import type { RecipeSupply } from './recipe.js'
 
 /** How an amount of a supply is turned into what is weighed or measured, and back. */
 export interface SupplyMeasure {
@@ -11,6 +10,8 @@ export interface SupplyMeasure {
   readonly by: 'weigh' | 'measure'
   /** What is weighed or measured out, as a formula. */
   readonly substance: string
+  /** Mass fraction of a solid or liquid; absent where it is pure. */
+  readonly assay: Quantity<'ratio'> | undefined
   /** Amount concentration of what is measured; absent for what is weighed. */
   readonly concentration: Quantity<'amountConcentration'> | undefined
   /** The mass or volume that contains an amount. */
@@ -81,6 +82,7 @@ function weighed(
   return {
     by: 'weigh',
     substance: weighedAs,
+    assay,
     concentration: undefined,
     toTake: (amount) => {
       const pure = amount.times(mass)
@@ -105,6 +107,7 @@ function pureLiquid(
   return {
     by: 'measure',
     substance,
+    assay,
     concentration: undefined,
     toTake: (amount) => volumeNamed(asDimension(solid.toTake(amount), 'mass').dividedBy(rho), substance),
     amountIn: (taken) => solid.amountIn(massOf(taken, rho)),
@@ -120,6 +123,7 @@ function bySolution(substance: string, concentration: Quantity<'amountConcentrat
   return {
     by: 'measure',
     substance,
+    assay: undefined,
     concentration: c,
     toTake: (amount) => volumeNamed(amount.dividedBy(c), substance),
     amountIn: (taken) => amountNamed(c.times(asDimension(taken, 'volume')), substance),
@@ -141,32 +145,24 @@ function concentrationOf(
   substance: string,
   weights: AtomicWeights,
 ): Quantity<'amountConcentration'> {
-  switch (recipe.form) {
-    case 'solution':
-      return chosen(recipe.concentration, 'amountConcentration')
-    case 'stock':
-      return amountConcentration({
-        massFraction: chosen(recipe.massFraction, 'ratio'),
-        density: chosen(recipe.density, 'density'),
-        substance: recipe.statedAs ?? substance,
-        weights,
-      })
-    case 'molal':
-      return concentrationFromMolality({
-        molality: chosen(recipe.molality, 'molality'),
-        density: chosen(recipe.density, 'density'),
-        substance,
-        weights,
-      })
-    default:
-      return concentrationFromNormality(
-        chosen(recipe.normality, 'amountConcentration'),
-        chosen(recipe.equivalenceFactor, 'ratio'),
-      )
-  }
+  if (recipe.form === 'solution') return chosen(recipe.concentration, 'amountConcentration')
+  return amountConcentration({ ...strengthIn(recipe), substance, weights })
 }
 
-/** Whether a supply is a solution, by whatever way its strength is said. */
-export function isSolution(supply: RecipeSupply): supply is Dissolved {
-  return supply.form === 'solution' || supply.form === 'stock' || supply.form === 'molal' || supply.form === 'normal'
+function strengthIn(recipe: Exclude<Dissolved, { readonly form: 'solution' }>): Strength {
+  switch (recipe.form) {
+    case 'stock':
+      return {
+        massFraction: chosen(recipe.massFraction, 'ratio'),
+        density: chosen(recipe.density, 'density'),
+        basis: recipe.statedAs,
+      }
+    case 'molal':
+      return { molality: chosen(recipe.molality, 'molality'), density: chosen(recipe.density, 'density') }
+    default:
+      return {
+        normality: chosen(recipe.normality, 'amountConcentration'),
+        equivalentsPerMole: chosen(recipe.equivalentsPerMole, 'ratio'),
+      }
+  }
 }

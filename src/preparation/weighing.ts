@@ -1,34 +1,51 @@
+import { type ConstantMass, constantMass, netMass, type Weighing } from '../product/index.js'
 import type { Quantity } from '../quantity/index.js'
 import type { Finding } from './finding.js'
 import { problemsError } from './read-json.js'
-import type { ProductRecord } from './records.js'
+import type { ConstancyRecord, ProductRecord, VesselRecord } from './records.js'
 import { reading } from './supply.js'
 
-/** Mass by difference. Below zero where the two were swapped. */
-export function netMass(gross: string, tare: string, of: string): Quantity<'mass'> {
-  const filled = reading(gross, 'mass').named({ role: 'gross', symbol: 'm', label: `${of} with its vessel` })
-  const empty = reading(tare, 'mass').named({ role: 'tare', symbol: 'm', label: 'empty vessel' })
-  return filled.minus(empty).named({ role: 'net', symbol: 'm', of, label: `mass of ${of}` })
-}
-
-/** Actual over theoretical yield in per cent, as found. */
-export function percentOf(actual: Quantity<'mass'>, theoretical: Quantity<'mass'>): Quantity<'ratio'> {
-  return actual.dividedBy(theoretical).to('%').named({ role: 'percent yield', label: 'percent yield' })
+/** The product as weighed. */
+export interface ProductWeighing {
+  /** Its mass. */
+  readonly mass: Quantity<'mass'>
+  /** How the series came to rest, where there is one and the records say when it counts as constant. */
+  readonly constancy: ConstantMass | undefined
+  /** What is to be said of the weighing. */
+  readonly findings: readonly Finding[]
 }
 
 /** The product as weighed, and what is to be said of the weighing. */
-export function weighProduct(product: ProductRecord): {
-  readonly mass: Quantity<'mass'>
-  readonly findings: readonly Finding[]
-} {
-  const gross = product.series?.at(-1) ?? product.gross
-  const findings = constancyFindings(product)
-  const names = { role: 'actual yield', symbol: 'm', label: 'product obtained' } as const
-  if (gross === undefined && product.mass !== undefined)
-    return { mass: reading(product.mass, 'mass').named(names), findings }
-  if (gross === undefined || product.tare === undefined) throw notWeighed()
-  const mass = netMass(gross, product.tare, 'product').named(names)
-  return { mass, findings: mass.value.lt(0) ? [...findings, grossBelowTare(['product'], mass)] : findings }
+export function weighProduct(record: ProductRecord): ProductWeighing {
+  const mass = massOf(record).named({ role: 'actual yield', symbol: 'm', label: 'product obtained' })
+  const constancy = constancyOf(record)
+  const below = mass.value.lt(0) ? [grossBelowTare(['product'], mass)] : []
+  return { mass, constancy, findings: [...below, ...constancyFindings(constancy)] }
+}
+
+function massOf({ mass, gross, series, tare, vessels }: ProductRecord): Quantity<'mass'> {
+  if (vessels !== undefined) return netMass(vessels.map((vessel) => weighingOf(vessel)))
+  const last = series?.at(-1) ?? gross
+  if (last !== undefined && tare !== undefined) return netMass(weighingOf({ gross: last, tare }))
+  if (mass !== undefined) return reading(mass, 'mass')
+  throw notWeighed()
+}
+
+/** A weighing of the records as readings. */
+export function weighingOf({ gross, tare }: VesselRecord, of = 'product'): Weighing {
+  const empty = typeof tare === 'string' ? reading(tare, 'mass') : tare.map((part) => reading(part, 'mass'))
+  return { gross: reading(gross, 'mass'), tare: empty, of }
+}
+
+function constancyOf({ series, constancy }: ProductRecord): ConstantMass | undefined {
+  if (series === undefined || series.length < 2 || constancy === undefined) return undefined
+  const weighings = series.map((mass) => reading(mass, 'mass'))
+  return constantMass({ weighings, criterion: criterionOf(constancy), taken: weighings[0] })
+}
+
+function criterionOf(constancy: ConstancyRecord): Parameters<typeof constantMass>[0]['criterion'] {
+  if (typeof constancy === 'string') return constancy
+  return { within: reading(constancy.within, 'mass'), source: 'The records' }
 }
 
 /** That a vessel weighs more empty than filled. */
@@ -43,19 +60,15 @@ export function grossBelowTare(path: Finding['path'], mass: Quantity<'mass'>): F
   }
 }
 
-/** The last two weighings of a series against the criterion of the records. */
-function constancyFindings({ series, constantWithin }: ProductRecord): readonly Finding[] {
-  const [before, last] = (series ?? []).slice(-2)
-  if (before === undefined || last === undefined || constantWithin === undefined) return []
-  const change = reading(last, 'mass').minus(reading(before, 'mass'))
-  const limit = reading(constantWithin, 'mass')
-  if (change.value.abs().lte(limit.to(change.unit as 'g').value)) return []
+function constancyFindings(constancy: ConstantMass | undefined): readonly Finding[] {
+  if (constancy === undefined || constancy.reached) return []
+  const change = constancy.changes.at(-1) as Quantity<'mass'>
   return [
     {
       code: 'not-constant-mass',
       severity: 'doubt',
-      message: 'The last two weighings still differ by more than the criterion: the product was not yet dry.',
-      numbers: { change, limit },
+      message: `The last two weighings still differ by more than the criterion allows; the series is ${constancy.trend}.`,
+      numbers: { change, limit: constancy.limit },
       path: ['product', 'series'],
     },
   ]
@@ -68,7 +81,7 @@ function notWeighed(): Error {
       message: 'product: nothing says how much product was obtained.',
       path: ['product'],
       found: 'no weighing',
-      expected: 'gross and tare, or a series and a tare, or mass',
+      expected: 'gross and tare, a series and a tare, vessels, or mass',
     },
   ])
 }

@@ -1,7 +1,8 @@
-import type { Plan, PlannedStage, PlannedSupply } from '../preparation/index.js'
+import type { CoolingEstimate, Plan, PlannedStage, PlannedSupply } from '../preparation/index.js'
+import type { GasVolume } from '../product/index.js'
 import { brief } from './brief.js'
 import { findingLines } from './finding-lines.js'
-import type { Block, Line, Sheet, SheetFormat, Step } from './sheet.js'
+import type { Block, Line, Piece, Sheet, SheetFormat, Step } from './sheet.js'
 import { writeSheet } from './write-sheet.js'
 
 /**
@@ -54,7 +55,7 @@ export function benchSheetOf(plan: Plan): Sheet {
       { kind: 'heading', text: 'Write down' },
       { kind: 'blanks', fields: blanks(plan) },
       { kind: 'heading', text: 'Take care' },
-      { kind: 'notes', lines: plan.cautions.map(({ text }) => text) },
+      { kind: 'notes', lines: plan.cautions.map(({ message }) => message) },
       ...provenance(plan),
     ],
   }
@@ -66,7 +67,7 @@ function suppliesTable(supplies: readonly PlannedSupply[]): Block {
     head: ['', 'take', 'of', 'amount', 'equivalents'],
     numeric: [1, 3, 4],
     rows: supplies.map((supply) => [
-      supply.name,
+      nameOf(supply),
       { quantity: supply.measure },
       takenOf(supply),
       { quantity: brief(supply.amount) },
@@ -75,8 +76,14 @@ function suppliesTable(supplies: readonly PlannedSupply[]): Block {
   }
 }
 
-function takenOf({ taken, concentration, by }: PlannedSupply): Line {
-  if (concentration === undefined) return by === 'weigh' ? [{ formula: taken }] : [{ formula: taken }, ', liquid']
+/** What a supply is called; a formula is written as one. */
+function nameOf({ name, substance }: PlannedSupply): Piece {
+  return name === substance ? { formula: substance } : name
+}
+
+function takenOf({ taken, concentration, by, assay }: PlannedSupply): Line {
+  const strength: readonly Piece[] = assay === undefined ? [] : [', ', { quantity: assay }]
+  if (concentration === undefined) return [{ formula: taken }, ...strength, by === 'weigh' ? '' : ', liquid']
   return [{ formula: taken }, ', ', { quantity: brief(concentration) }]
 }
 
@@ -100,8 +107,8 @@ function degrees(text: string): string {
   return text.replace('degC', '°C')
 }
 
-function expectations({ theoretical, limiting, supplies, leftovers, product, stages }: Plan): readonly Line[] {
-  const names = supplies.filter(({ substance }) => limiting.includes(substance)).map(({ name }) => name)
+function expectations({ theoretical, limiting, supplies, leftovers, product, stages, cooling }: Plan): readonly Line[] {
+  const limiters = supplies.filter(({ substance }) => limiting.includes(substance))
   const gases = stages.flatMap((stage) => stage.gases)
   return [
     [
@@ -115,11 +122,54 @@ function expectations({ theoretical, limiting, supplies, leftovers, product, sta
       { quantity: product.molarMass },
       ').',
     ],
-    `Limited by: ${names.join(' and ') || 'nothing that is measured'}.`,
-    ...gases.map(({ formula, amount }): Line => ['Gas: ', { quantity: brief(amount) }, ' of ', { formula }, '.']),
+    [
+      'Limited by: ',
+      ...limiters.flatMap((supply, index): Piece[] => (index === 0 ? [nameOf(supply)] : [' and ', nameOf(supply)])),
+      '.',
+    ],
+    ...gases.map(gasLine),
+    ...coolingLines(cooling),
     ...leftovers.map(
       ({ formula, amount }): Line => ['Left in the liquor: ', { quantity: brief(amount, 3) }, ' of ', { formula }, '.'],
     ),
+  ]
+}
+
+function gasLine({ gas, amount, volume, temperature, pressure }: GasVolume): Line {
+  return [
+    'Gas: ',
+    { quantity: brief(amount) },
+    ' of ',
+    { formula: gas },
+    ', about ',
+    { quantity: brief(volume, 3) },
+    ' at ',
+    { quantity: temperature },
+    ' and ',
+    { quantity: pressure },
+    '.',
+  ]
+}
+
+function coolingLines(cooling: CoolingEstimate | undefined): readonly Line[] {
+  if (cooling?.known !== true) return []
+  const { crop, loss, notes } = cooling.expected
+  const estimate: Line = [
+    'Estimated crop from the solubility: ',
+    { quantity: brief(crop, 3) },
+    ', with ',
+    { quantity: brief(loss, 3) },
+    ' left in the liquor.',
+  ]
+  const { tooWarm } = cooling
+  const warm: Line[] =
+    tooWarm === undefined
+      ? []
+      : [['Filtering 5 K too warm would cost about ', { quantity: brief(tooWarm.lessBy, 2) }, '.']]
+  return [
+    estimate,
+    ...warm,
+    ...notes.filter(({ code }) => code === 'pure-water' || code === 'upper-estimate').map(({ message }) => message),
   ]
 }
 

@@ -5,7 +5,8 @@ const shownFigures = 4
 
 /** A quantity as a sheet shows it: what was written stays as written, what was worked out gets no more figures than are useful. */
 export function brief<D extends Dimension>(q: Quantity<D>, figures: number = shownFigures): Quantity<D> {
-  if (q.rule === 'input' || q.value.isZero()) return q
+  if (q.rule === 'input') return q
+  if (q.value.isZero()) return roundTo(q, { place: '1' })
   const known = q.significantFigures
   return known !== null && known <= figures ? q : roundTo(q, { figures })
 }

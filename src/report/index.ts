@@ -5,5 +5,6 @@
  */
 export { assessmentSheet } from './assessment-sheet.js'
 export { benchSheet } from './bench-sheet.js'
+export { classCsv, preparationRoomSheet } from './class-sheet.js'
 export { type ReportCode, ReportError } from './report-error.js'
 export type { SheetFormat } from './sheet.js'

@@ -1,0 +1,69 @@
+import {
+  type CropInput,
+  type ExpectedCrop,
+  expectedCrop,
+  type WarmFiltration,
+  warmFiltration,
+} from '../crystallisation/index.js'
+import { attempt } from '../errors.js'
+import { exact, type Quantity } from '../quantity/index.js'
+import type { RecipeFacts } from './facts.js'
+import type { Portion } from './plan-type.js'
+import { chosen } from './supply.js'
+
+/** What cooling should give, or why nobody can say. */
+export type CoolingEstimate =
+  | {
+      /** True where it could be worked out. */
+      readonly known: true
+      /** The crop, the loss, and what they rest on. */
+      readonly expected: ExpectedCrop
+      /** What filtering five kelvins too warm would cost; absent where the table does not reach that far. */
+      readonly tooWarm: WarmFiltration | undefined
+    }
+  | {
+      /** False where it could not be worked out. */
+      readonly known: false
+      /** Why, in one sentence. */
+      readonly reason: string
+    }
+
+/** How much too warm a filtration is taken as an example. */
+const kelvinsTooWarm = '5 K'
+
+/** What cooling should give, where the recipe says how much water there is and to what temperature it is cooled. */
+export function coolingOf(
+  facts: RecipeFacts,
+  amount: Quantity<'amount'>,
+  leftovers: readonly Portion[],
+): CoolingEstimate | undefined {
+  const { crystallisation } = facts.recipe
+  if (crystallisation?.water === undefined || amount.value.lte(0)) return undefined
+  const input: CropInput = {
+    crystal: facts.product,
+    amount,
+    water: waterMass(crystallisation.water),
+    evaporated: crystallisation.evaporated === undefined ? undefined : waterMass(crystallisation.evaporated),
+    temperature: chosen(crystallisation.temperature, 'temperature'),
+    alsoDissolved: leftovers.map(({ formula }) => formula),
+    weights: facts.weights,
+  }
+  const outcome = attempt(() => expectedCrop(input))
+  if (!outcome.ok) return { known: false, reason: outcome.error.message }
+  return { known: true, expected: outcome.value, tooWarm: tooWarmBy(input) }
+}
+
+function tooWarmBy(input: CropInput): WarmFiltration | undefined {
+  const temperature = (input.temperature as Quantity<'temperature'>).to('K').plus(exact(kelvinsTooWarm)).to('degC')
+  const outcome = attempt(() => warmFiltration(input, { temperature }))
+  return outcome.ok ? outcome.value : undefined
+}
+
+/** The mass of water by mass or by volume; a millilitre is taken as a gram. */
+function waterMass(text: string): Quantity<'mass'> {
+  const water = exact(text) as Quantity
+  if (water.dimension === 'mass') return chosen(text, 'mass')
+  return chosen(text, 'volume').times(
+    exact('1 g/mL', { label: 'density of water, rounded', role: 'density', of: 'H2O' }),
+  )
+}

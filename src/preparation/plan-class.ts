@@ -1,0 +1,124 @@
+import { asDimension, exact, sum } from '../quantity/index.js'
+import { classListSchema } from './class-schema.js'
+import type { Bench, BenchPlan, ClassOptions, ClassPlan } from './class-type.js'
+import { type RecipeFacts, readRecipe } from './facts.js'
+import { deepFreeze } from './freeze.js'
+import { planAt } from './plan.js'
+
+import { readJson } from './read-json.js'
+import type { Recipe } from './recipe.js'
+import { storeLines } from './store.js'
+import { metalWaste } from './waste.js'
+
+/**
+ * Plans a class: every bench at its own scale, and one list for the preparation room with totals, spare and the solutions to make.
+ *
+ * @param recipe - The recipe; its own scale says of which substance the benches' scales are, unless they say so.
+ * @param benches - The benches in order, each with an amount or a mass.
+ * @param options - Spare, and the sizes that totals are rounded up to.
+ * @returns The plan of the class.
+ * @throws {@link PreparationError} `preparation/invalid` with every mistake in `problems`, each with its path.
+ * @source Preparing for more benches than there are and rounding up to containers: common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { planClass, type Recipe } from 'saltwright/preparation'
+ *
+ * const recipe: Recipe = {
+ *   format: 'saltwright/recipe@1',
+ *   title: 'Zinc sulfate heptahydrate',
+ *   product: 'ZnSO4·7H2O',
+ *   scale: { of: 'ZnO', amount: '0.0400 mol' },
+ *   stages: [{ name: 'Dissolve and crystallise', equation: 'ZnO + H2SO4 + 6H2O -> ZnSO4·7H2O' }],
+ *   supplies: [
+ *     { form: 'solid', substance: 'ZnO' },
+ *     { form: 'solution', substance: 'H2SO4', concentration: '3.00 mol/L', excessFactor: '1.10' },
+ *   ],
+ * }
+ * const plan = planClass(
+ *   recipe,
+ *   [
+ *     { name: 'Bench 1', scale: { amount: '0.0400 mol' } },
+ *     { name: 'Bench 2', scale: { amount: '0.0500 mol' } },
+ *   ],
+ *   { spare: { percent: '20 %' }, containers: { volume: '10 mL' } },
+ * )
+ * plan.store.map(({ toPrepare }) => toPrepare.toString()) // => ['8.790 g', '40 mL']
+ * ```
+ */
+export function planClass(recipe: Recipe, benches: readonly Bench[], options: ClassOptions = {}): ClassPlan {
+  const facts = readRecipe(recipe)
+  const list = readJson(classListSchema, { benches, options }, 'class')
+  const plans = list.benches.map((bench) => ({ name: bench.name, plan: planAt(factsAt(facts, bench)) }))
+  return classPlanOf(facts, plans, list.options)
+}
+
+/**
+ * Plans a class of any size bench by bench, keeping nothing: for thousands of benches, or to show progress.
+ *
+ * @param recipe - The recipe.
+ * @param benches - The benches, from anything that can be iterated.
+ * @returns An iterator of the plan of each bench, in order.
+ * @throws {@link PreparationError} as {@link planClass}, when the bench concerned is reached.
+ *
+ * @example
+ * ```ts
+ * import { planBenches, type Recipe } from 'saltwright/preparation'
+ *
+ * const recipe: Recipe = {
+ *   format: 'saltwright/recipe@1',
+ *   title: 'Barium sulfate',
+ *   product: 'BaSO4',
+ *   scale: { of: 'BaSO4', amount: '0.0100 mol' },
+ *   stages: [{ name: 'Precipitate', equation: 'BaCl2 + Na2SO4 -> BaSO4 + 2NaCl' }],
+ *   supplies: [
+ *     { form: 'solid', substance: 'BaCl2', weighedAs: 'BaCl2·2H2O' },
+ *     { form: 'solution', substance: 'Na2SO4', concentration: '0.500 mol/L', excessFactor: '1.05' },
+ *   ],
+ * }
+ * const masses = [...planBenches(recipe, [{ name: 'Bench 1', scale: { amount: '0.0200 mol' } }])]
+ * masses.map(({ plan }) => plan.supplies[0]?.measure.toString()) // => ['4.885 g']
+ * ```
+ */
+export function* planBenches(recipe: Recipe, benches: Iterable<Bench>): Generator<BenchPlan, void, undefined> {
+  const facts = readRecipe(recipe)
+  for (const bench of benches) {
+    const [read] = readJson(classListSchema, { benches: [bench], options: {} }, 'class').benches as [Bench]
+    yield Object.freeze({ name: read.name, plan: planAt(factsAt(facts, read)) })
+  }
+}
+
+/** The recipe at the scale of one bench. A new substance to scale by is checked as a new recipe. */
+function factsAt(facts: RecipeFacts, { scale }: Bench): RecipeFacts {
+  const of = scale.of ?? facts.recipe.scale?.of ?? facts.recipe.product
+  const recipe = { ...facts.recipe, scale: { ...scale, of } }
+  return of === facts.recipe.scale?.of ? { ...facts, recipe } : readRecipe(recipe)
+}
+
+function classPlanOf(facts: RecipeFacts, benches: readonly BenchPlan[], options: ClassOptions): ClassPlan {
+  const plans = benches.map(({ plan }) => plan)
+  const store = storeLines(facts, plans, options)
+  const volumes = store.flatMap(({ total }) => (total.dimension === 'volume' ? [asDimension(total, 'volume')] : []))
+  return deepFreeze({
+    format: 'saltwright/class-plan@1',
+    title: facts.recipe.title,
+    benches,
+    store,
+    waste: metalWaste(plans),
+    liquidWaste: volumes.length === 0 ? exact('0 mL') : sum(volumes).to('mL'),
+    findings: findingsByBench(benches),
+  })
+}
+
+/** What a person should see of each bench, with the bench in front of the path. */
+function findingsByBench(benches: readonly BenchPlan[]): ClassPlan['findings'] {
+  return benches.flatMap(({ name, plan }, index) =>
+    plan.findings
+      .filter(({ severity }) => severity !== 'remark')
+      .map((finding) => ({
+        ...finding,
+        message: `${name}: ${finding.message}`,
+        path: ['benches', index, ...finding.path],
+      })),
+  )
+}

@@ -1,0 +1,44 @@
+import {
+  type GasConditionsName,
+  type GasVolume,
+  gasVolume,
+  isStrongAcid,
+  isStrongBase,
+  type NeutralisationHeat,
+  neutralisationEnthalpy,
+  neutralisationHeat,
+} from '../product/index.js'
+import type { Quantity } from '../quantity/index.js'
+import { speciesKey } from '../stoichiometry/index.js'
+import type { StageChemistry } from './chemistry.js'
+import type { RecipeFacts } from './facts.js'
+import { amountOf, type Form, scaleForm } from './form.js'
+import { isTrace, type StageRun } from './run.js'
+
+/** The gases that a stage gives off, with their volumes. */
+export function gasesOf(
+  { recipe, weights }: RecipeFacts,
+  stage: StageChemistry,
+  { extent }: StageRun,
+): readonly GasVolume[] {
+  const at: GasConditionsName = recipe.gasAt ?? '25 °C, 100 kPa'
+  return [...stage.changes.values()]
+    .filter(({ gas, moles }) => gas && moles.numerator > 0n && !isTrace(extent))
+    .map(({ formula, moles }) =>
+      gasVolume({ gas: formula, amount: namedAmount(scaleForm(extent, moles), formula), at, weights }),
+    )
+}
+
+/** The heat of a strong acid and a strong base that meet in a stage; nothing where no value is known. */
+export function heatOf(stage: StageChemistry, { extent }: StageRun): NeutralisationHeat | undefined {
+  const reactants = stage.equation.left.map(({ formula }) => formula)
+  const [acid, base] = [reactants.find(isStrongAcid), reactants.find(isStrongBase)]
+  const water = stage.changes.get(speciesKey('H2O'))
+  if (acid === undefined || base === undefined || water === undefined || isTrace(extent)) return undefined
+  const enthalpy = neutralisationEnthalpy(acid, base) as Quantity<'molarEnergy'>
+  return neutralisationHeat({ water: namedAmount(scaleForm(extent, water.moles), 'H2O'), enthalpy })
+}
+
+function namedAmount(form: Form, of: string): Quantity<'amount'> {
+  return amountOf(form, of).named({ symbol: 'n', of, role: 'amount', label: `amount of ${of} formed` })
+}

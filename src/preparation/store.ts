@@ -1,0 +1,62 @@
+import { asDimension, exact, type Quantity, sum } from '../quantity/index.js'
+import type { ClassOptions, StoreLine } from './class-type.js'
+import type { RecipeFacts, SupplyFacts } from './facts.js'
+import { makingOf } from './making.js'
+import type { Plan, PlannedSupply } from './plan-type.js'
+import { chosen, measureOf } from './supply.js'
+
+/** What the preparation room gets ready: one line for each supply, over all benches. */
+export function storeLines(facts: RecipeFacts, plans: readonly Plan[], options: ClassOptions): readonly StoreLine[] {
+  return facts.supplies.map((supply) => {
+    const taken = plans.map((plan) => plan.supplies.find(({ index }) => index === supply.index) as PlannedSupply)
+    return storeLine(facts, supply, taken, options)
+  })
+}
+
+function storeLine(
+  facts: RecipeFacts,
+  supply: SupplyFacts,
+  taken: readonly PlannedSupply[],
+  options: ClassOptions,
+): StoreLine {
+  const [first] = taken as readonly [PlannedSupply]
+  const total = sum(taken.map(({ measure }) => measure as Quantity<'mass'>)).named({ label: `total of ${first.name}` })
+  const withSpare = total
+    .times(spareFactor(options.spare, taken.length))
+    .named({ label: `total of ${first.name} with spare` })
+  const toPrepare = roundedUp(withSpare, options.containers ?? {}).named({ label: `${first.name} to prepare` })
+  return {
+    substance: first.substance,
+    name: first.name,
+    taken: first.taken,
+    form: first.form,
+    concentration: first.concentration,
+    total,
+    withSpare,
+    toPrepare,
+    amount: measureOf(supply, facts.weights).amountIn(toPrepare),
+    making: makingOf(facts, supply, first, toPrepare),
+  }
+}
+
+function spareFactor(spare: ClassOptions['spare'], benches: number): Quantity<'ratio'> {
+  const names = { label: 'total with spare', role: 'excess' } as const
+  if (spare === undefined) return exact('1', names)
+  if ('percent' in spare) return exact('1').plus(chosen(spare.percent, 'ratio')).named(names)
+  return exact(benches + spare.benches)
+    .dividedBy(exact(benches))
+    .named(names)
+}
+
+/** The next whole number of containers. */
+function roundedUp(
+  total: Quantity<'mass'>,
+  { volume, mass }: NonNullable<ClassOptions['containers']>,
+): Quantity<'mass'> {
+  const isMass = total.dimension === 'mass'
+  const size = isMass ? mass : volume
+  if (size === undefined) return total
+  const step = chosen(size, total.dimension).to(total.unit as 'g')
+  const containers = total.dividedBy(step).value.ceil()
+  return asDimension(step, total.dimension).times(exact(containers.toString() as `${number}`, { label: 'containers' }))
+}

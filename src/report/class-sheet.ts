@@ -1,0 +1,186 @@
+import type { ClassPlan, StoreLine } from '../preparation/index.js'
+import { brief } from './brief.js'
+import { type Cell, csvOf } from './csv.js'
+import { findingLines } from './finding-lines.js'
+import type { Block, Line, Sheet, SheetFormat } from './sheet.js'
+import { writeSheet } from './write-sheet.js'
+
+/**
+ * Writes the list for the preparation room: totals, spare, what to make and how, the benches, and the waste to expect.
+ *
+ * @param plan - The plan of a class.
+ * @param format - `"text"` unless said, `"markdown"`, `"html"` (a fragment, escaped) or `"latex"`.
+ * @returns The list, ending with a line break.
+ * @throws {@link ReportError} `report/unknown-format`.
+ *
+ * @example
+ * ```ts
+ * import { planClass, type Recipe } from 'saltwright/preparation'
+ * import { preparationRoomSheet } from 'saltwright/report'
+ *
+ * const recipe: Recipe = {
+ *   format: 'saltwright/recipe@1',
+ *   title: 'Zinc sulfate heptahydrate',
+ *   product: 'ZnSO4·7H2O',
+ *   scale: { of: 'ZnO', amount: '0.0400 mol' },
+ *   stages: [{ name: 'Dissolve and crystallise', equation: 'ZnO + H2SO4 + 6H2O -> ZnSO4·7H2O' }],
+ *   supplies: [
+ *     { form: 'solid', substance: 'ZnO' },
+ *     { form: 'solution', substance: 'H2SO4', concentration: '3.00 mol/L', excessFactor: '1.10' },
+ *   ],
+ * }
+ * const plan = planClass(recipe, [{ name: 'Bench 1', scale: { amount: '0.0400 mol' } }])
+ * preparationRoomSheet(plan).includes('Bench 1') // => true
+ * ```
+ */
+export function preparationRoomSheet(plan: ClassPlan, format: SheetFormat = 'text'): string {
+  return writeSheet(sheetOf(plan), format)
+}
+
+/**
+ * The benches of a class as comma-separated values for a spreadsheet: a row for each bench and supply, numbers and units apart.
+ *
+ * @param plan - The plan of a class.
+ * @returns Text by RFC 4180; text that a spreadsheet would run as a formula is defused with an apostrophe.
+ * @source RFC 4180.
+ *
+ * @example
+ * ```ts
+ * import { planClass, type Recipe } from 'saltwright/preparation'
+ * import { classCsv } from 'saltwright/report'
+ *
+ * const recipe: Recipe = {
+ *   format: 'saltwright/recipe@1',
+ *   title: 'Zinc sulfate heptahydrate',
+ *   product: 'ZnSO4·7H2O',
+ *   scale: { of: 'ZnO', amount: '0.0400 mol' },
+ *   stages: [{ name: 'Dissolve and crystallise', equation: 'ZnO + H2SO4 + 6H2O -> ZnSO4·7H2O' }],
+ *   supplies: [
+ *     { form: 'solid', substance: 'ZnO' },
+ *     { form: 'solution', substance: 'H2SO4', concentration: '3.00 mol/L', excessFactor: '1.10' },
+ *   ],
+ * }
+ * const plan = planClass(recipe, [{ name: 'Bench 1', scale: { amount: '0.0400 mol' } }])
+ * classCsv(plan).split('\r\n')[1] // => 'Bench 1,ZnO,ZnO,3.255,g,0.04,1,11.502'
+ * ```
+ */
+export function classCsv({ benches }: ClassPlan): string {
+  const head = ['bench', 'supply', 'taken as', 'take', 'unit', 'amount / mol', 'equivalents', 'theoretical yield / g']
+  const rows = benches.flatMap(({ name, plan }) =>
+    plan.supplies.map((supply): readonly Cell[] => [
+      name,
+      supply.name,
+      supply.taken,
+      supply.measure.value.toFixed(),
+      supply.measure.unit,
+      plainNumber(brief(supply.amount)),
+      plainNumber(brief(supply.excess.equivalents)),
+      brief(plan.theoretical.mass, 5).value.toFixed(),
+    ]),
+  )
+  return csvOf([head, ...rows])
+}
+
+function plainNumber(q: ReturnType<typeof brief>): string {
+  return q.value.toFixed()
+}
+
+function sheetOf(plan: ClassPlan): Sheet {
+  const { title, benches, store, findings } = plan
+  const look: Block[] = [
+    { kind: 'heading', text: 'Look at' },
+    { kind: 'notes', lines: findingLines(findings) },
+  ]
+  return {
+    title,
+    subtitle: `Preparation room list for ${benches.length} ${benches.length === 1 ? 'bench' : 'benches'}`,
+    blocks: [
+      { kind: 'heading', text: 'Get ready' },
+      storeTable(store),
+      ...makingBlocks(store),
+      { kind: 'heading', text: 'Benches' },
+      benchTable(plan),
+      ...(findings.length === 0 ? [] : look),
+      { kind: 'heading', text: 'Waste to expect' },
+      { kind: 'notes', lines: wasteLines(plan) },
+      { kind: 'heading', text: 'Take care' },
+      { kind: 'notes', lines: cautionLines(plan) },
+    ],
+  }
+}
+
+/** Every caution of any bench once, the one that defers last. */
+function cautionLines({ benches }: ClassPlan): readonly Line[] {
+  return [...new Set(benches.flatMap(({ plan }) => plan.cautions.map(({ message }) => message)))]
+}
+
+function storeTable(store: readonly StoreLine[]): Block {
+  return {
+    kind: 'table',
+    head: ['', 'of', 'benches need', 'with spare', 'get ready'],
+    numeric: [2, 3, 4],
+    rows: store.map(({ name, taken, concentration, total, withSpare, toPrepare }) => [
+      name,
+      concentration === undefined ? { formula: taken } : [{ formula: taken }, ', ', { quantity: brief(concentration) }],
+      { quantity: brief(total) },
+      { quantity: brief(withSpare) },
+      { quantity: toPrepare },
+    ]),
+  }
+}
+
+function makingBlocks(store: readonly StoreLine[]): readonly Block[] {
+  const lines = store.flatMap(({ name, making }): Line[] => {
+    if (making === undefined) return []
+    const how = making.stockIntoWater
+      ? ': pour it slowly into most of the water, never the water into it, let it cool, then make up to '
+      : ': dissolve in part of the water, then make up to '
+    return [
+      [
+        `${name}: take `,
+        { quantity: brief(making.take) },
+        ' of ',
+        { formula: making.from },
+        how,
+        { quantity: brief(making.makeUpTo) },
+        '.',
+      ],
+    ]
+  })
+  if (lines.length === 0) return []
+  return [
+    { kind: 'heading', text: 'Make up' },
+    { kind: 'notes', lines },
+  ]
+}
+
+function benchTable({ benches }: ClassPlan): Block {
+  const names = benches[0]?.plan.supplies.map(({ name }) => name) ?? []
+  return {
+    kind: 'table',
+    head: ['', 'scale', ...names, 'theoretical yield'],
+    numeric: names.map((_, index) => index + 2).concat(1, names.length + 2),
+    rows: benches.map(({ name, plan }) => [
+      name,
+      { quantity: brief(plan.scale.amount) },
+      ...plan.supplies.map(({ measure }): Line => ({ quantity: measure })),
+      { quantity: brief(plan.theoretical.mass) },
+    ]),
+  }
+}
+
+function wasteLines({ waste, liquidWaste }: ClassPlan): readonly Line[] {
+  const metals = waste.map(
+    ({ metal, used, inLiquor }): Line => [
+      `${metal}: up to `,
+      { quantity: brief(used, 3) },
+      ' if no crystals are recovered, at least ',
+      { quantity: brief(inLiquor, 3) },
+      '.',
+    ],
+  )
+  return [
+    ...metals,
+    ['Solutions and liquids used, before water and washes: ', { quantity: brief(liquidWaste, 3) }, '.'],
+  ]
+}

@@ -1,0 +1,88 @@
+import { planPreparation, type Recipe } from 'saltwright/preparation'
+import { describe, expect, it } from 'vitest'
+import { alum, doubleSaltAsPrinted, zincSulfate } from './recipes.js'
+
+const measures = (recipe: Recipe): readonly string[] =>
+  planPreparation(recipe).supplies.map(({ substance, measure }) => `${substance} ${measure}`)
+
+const codes = (recipe: Recipe): readonly string[] => planPreparation(recipe).findings.map(({ code }) => code)
+
+describe('a plan', () => {
+  it('says what to weigh and measure at the chosen scale', () => {
+    expect(measures(zincSulfate)).toEqual(['ZnO 3.255 g', 'H2SO4 14.7 mL'])
+  })
+
+  it('gives the theoretical yield, the limiting supply and the overall equation', () => {
+    const plan = planPreparation(zincSulfate)
+    expect(plan.theoretical.mass.toString()).toBe('11.502 g')
+    expect(plan.theoretical.amount.toString()).toBe('0.04 mol')
+    expect(plan.limiting).toEqual(['ZnO'])
+    expect(plan.overall.toString()).toBe('ZnO + H2SO4 + 6H2O -> ZnSO4·7H2O')
+    expect(plan.leftovers.map(({ formula, amount }) => `${formula} ${amount}`)).toEqual(['H2SO4 0.004 mol'])
+  })
+
+  it.each([
+    { by: 'a mass of product', scale: { of: 'ZnSO4·7H2O', mass: '11.50164 g' } },
+    { by: 'an amount of a supply', scale: { of: 'ZnO', amount: '0.0400 mol' } },
+    { by: 'an amount of an intermediate', scale: { of: 'ZnSO4', amount: '0.0400 mol' } },
+  ])('can be scaled by $by', ({ scale }) => {
+    expect(measures({ ...zincSulfate, scale })).toEqual(['ZnO 3.255 g', 'H2SO4 14.7 mL'])
+  })
+
+  // 0.05 mol of CuO in five times its amount of acid at 6 mol/L: common practice, no source.
+  it('never takes the figures of a choice for those of a reading: 0.25 mol at 6 mol/L is 41.7 mL', () => {
+    const recipe: Recipe = {
+      format: 'saltwright/recipe@1',
+      title: 'Copper(II) sulfate pentahydrate',
+      product: 'CuSO4·5H2O',
+      scale: { of: 'CuO', amount: '0.050 mol' },
+      stages: [{ name: 'dissolve and crystallise', equation: 'CuO + H2SO4 + 4H2O -> CuSO4·5H2O' }],
+      supplies: [
+        { form: 'solid', substance: 'CuO' },
+        { form: 'solution', substance: 'H2SO4', concentration: '6 mol/L', molesPerMole: '5' },
+      ],
+    }
+    expect(measures(recipe)).toEqual(['CuO 3.977 g', 'H2SO4 41.7 mL'])
+  })
+})
+
+describe('stages hand on what they leave', () => {
+  // 0.025 mol: 25 mL of 2 mol/L alkali and 0.675 g of metal: common practice, no source.
+  it('alum from aluminium: the acid for the alkali that is left is part of the need', () => {
+    const plan = planPreparation(alum)
+    expect(plan.supplies.map(({ substance, measure }) => `${substance} ${measure}`)).toEqual([
+      'Al 0.675 g',
+      'KOH 25.0 mL',
+      'H2SO4 10.4 mL',
+    ])
+    const acid = plan.supplies[2]
+    expect(acid?.naiveNeed.toString()).toBe('0.05 mol')
+    expect(acid?.need.toString()).toBe('0.0625 mol')
+    expect(plan.findings.map(({ code }) => code)).toContain('alkali-or-acid-cleared')
+  })
+
+  it('shows the hydrogen that leaves and the potassium sulfate that stays', () => {
+    const plan = planPreparation(alum)
+    expect(plan.stages[0]?.gases.map(({ gas, amount }) => `${gas} ${amount}`)).toEqual(['H2 0.0375 mol'])
+    expect(plan.leftovers.map(({ formula, amount }) => `${formula} ${amount}`)).toEqual(['K2SO4 0.0125 mol'])
+  })
+})
+
+describe('a recipe as printed', () => {
+  it('is audited by its own amounts: equivalents, the limiting supply, and what is practically equal', () => {
+    const plan = planPreparation(doubleSaltAsPrinted)
+    expect(plan.limiting).toEqual(['FeSO4'])
+    expect(plan.supplies.map(({ excess }) => excess.equivalents.value.toFixed(3))).toEqual(['1.000', '1.060'])
+    expect(plan.scale.formula).toBe('(NH4)2Fe(SO4)2·6H2O')
+  })
+
+  it.each([
+    { claim: { of: 'FeSO4', limiting: true as const }, code: 'claim-holds' },
+    { claim: { of: '(NH4)2SO4', limiting: true as const }, code: 'claim-does-not-hold' },
+    { claim: { of: '(NH4)2SO4', excess: '6 %' }, code: 'claim-holds' },
+    { claim: { of: '(NH4)2SO4', excess: '14 %' }, code: 'claim-does-not-hold' },
+    { claim: { of: 'KNO3', limiting: true as const }, code: 'claim-does-not-hold' },
+  ])('a claim is checked: $claim.of $code', ({ claim, code }) => {
+    expect(codes({ ...doubleSaltAsPrinted, claims: [claim] })).toEqual([code])
+  })
+})
