@@ -28,19 +28,13 @@ export function findArrow(text: string): FoundArrow {
 function nextArrow(text: string, from: number): FoundArrow | undefined {
   for (let at = from; at < text.length; at += 1) {
     const code = text.charCodeAt(at)
-    if (isDash(code)) {
-      const end = runEnd(text, at, isDash)
-      if (text.charCodeAt(end) === greater) return dashArrow(text, at, end)
-      at = end - 1
-    }
-    const arrow = mayBeArrow(code) ? arrowAt(text, at, code) : undefined
+    if (code !== 0x2d && (code < less || (code > greater && code < 0x2010))) continue
+    const end = runEnd(text, at, isDash)
+    const arrow = end > at ? dashArrow(text, at, end) : arrowAt(text, at, code)
     if (arrow !== undefined) return arrow
+    at = Math.max(at, end - 1)
   }
   return undefined
-}
-
-function mayBeArrow(code: number): boolean {
-  return (code >= less && code <= greater) || (code >= 0x2190 && !isDash(code))
 }
 
 function arrowAt(text: string, at: number, code: number): FoundArrow | undefined {
@@ -59,7 +53,8 @@ function signArrow(text: string, at: number): FoundArrow | undefined {
   return undefined
 }
 
-function dashArrow(text: string, at: number, end: number): FoundArrow {
+function dashArrow(text: string, at: number, end: number): FoundArrow | undefined {
+  if (text.charCodeAt(end) !== greater) return undefined
   const start = isCharge(text, at) ? at + 1 : at
   const attached = end - start > 1 && start > 0 && start === at && !isSpace(text.charCodeAt(at - 1))
   if (start === end) throw unknownArrow(text, end, end + 1, 'Put a space between the charge and the arrow.')

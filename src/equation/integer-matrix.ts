@@ -34,24 +34,23 @@ export function exactMatrix(species: readonly Composition[], leftCount: number):
 
 /** The same in plain numbers, where every count is a whole number and none is too large; otherwise nothing. */
 export function smallMatrix(species: readonly Composition[], leftCount: number): readonly number[][] | undefined {
-  if (!species.every(isSmall)) return undefined
   const rows = new Map<string, number[]>()
   for (const [column, { counts, charge }] of species.entries()) {
     const sign = column < leftCount ? 1 : -1
-    for (const [symbol, { numerator }] of counts) {
-      rowOf(rows, symbol, species.length, 0)[column] = sign * Number(numerator)
+    for (const [symbol, count] of counts) {
+      const atoms = smallCount(count)
+      if (atoms === undefined) return undefined
+      rowOf(rows, symbol, species.length, 0)[column] = sign * atoms
     }
     if (charge !== 0) rowOf(rows, chargeRow, species.length, 0)[column] = sign * charge
   }
   return [...rows.values()]
 }
 
-/** Whether every count is a whole number that plain numbers hold exactly. */
-function isSmall({ counts }: Composition): boolean {
-  for (const { numerator, denominator } of counts.values()) {
-    if (denominator !== 1n || numerator > Number.MAX_SAFE_INTEGER) return false
-  }
-  return true
+/** A whole number that plain numbers hold exactly. */
+function smallCount({ numerator, denominator }: Fraction): number | undefined {
+  const value = Number(numerator)
+  return denominator === 1n && value <= Number.MAX_SAFE_INTEGER ? value : undefined
 }
 
 /** The key of the row of charges, which no element symbol can be. */

@@ -8,8 +8,20 @@ export function leastCommonMultiple(a: bigint, b: bigint): bigint {
 /** The greatest common divisor of two safe integers, never negative. */
 export function smallCommonDivisor(a: number, b: number): number {
   let [x, y] = [Math.abs(a), Math.abs(b)]
+  if (x < 2147483648 && y < 2147483648) return int32(x | 0, y | 0)
   while (y !== 0) {
     const rest = x % y
+    x = y
+    y = rest
+  }
+  return x
+}
+
+function int32(a: number, b: number): number {
+  let x = a
+  let y = b
+  while (y !== 0) {
+    const rest = (x % y) | 0
     x = y
     y = rest
   }

@@ -5,12 +5,15 @@ import { allTerms } from './species.js'
 
 /** The equation with new coefficients, one for each term in order; a negative one changes sides, a zero one leaves. */
 export function withCoefficients(equation: Equation, values: readonly bigint[]): Equation {
-  const count = equation.left.length
-  const terms = allTerms(equation)
-  const onLeft = terms.map((_, index) => index < count === (values[index] as bigint) > 0n)
-  const placed = terms.map((term, index) => withCoefficient(term, magnitude(values[index] as bigint)))
-  const side = (left: boolean) => placed.filter((_, index) => onLeft[index] === left && values[index] !== 0n)
-  return makeEquation({ left: side(true), right: side(false), arrow: equation.arrow })
+  const left: Term[] = []
+  const right: Term[] = []
+  for (const [index, term] of allTerms(equation).entries()) {
+    const value = values[index] as bigint
+    const stays = value > 0n
+    const side = index < equation.left.length === stays ? left : right
+    if (value !== 0n) side.push(withCoefficient(term, { numerator: stays ? value : -value, denominator: 1n }))
+  }
+  return makeEquation({ left, right, arrow: equation.arrow })
 }
 
 /** A solution with the sign that moves fewer species; of two the one that leaves the first where it is. */
@@ -22,11 +25,7 @@ export function oriented(values: readonly bigint[]): readonly bigint[] {
 }
 
 /** A term with another coefficient. */
-export function withCoefficient(term: Term, coefficient: Fraction): Term {
+export function withCoefficient({ formula, state }: Term, coefficient: Fraction): Term {
   const coefficientWritten = coefficient.numerator !== coefficient.denominator
-  return Object.freeze({ ...term, coefficient, coefficientWritten, position: undefined })
-}
-
-function magnitude(value: bigint): Fraction {
-  return { numerator: value < 0n ? -value : value, denominator: 1n }
+  return Object.freeze({ coefficient, coefficientWritten, formula, state, position: undefined })
 }
