@@ -36,6 +36,14 @@ export function romanEnd(text: string, at: number): number {
   return next
 }
 
+/** Whether a round bracket holds two or more of the letters I, V and X and nothing else. */
+export function isOxidationNumber(text: string, at: number): boolean {
+  const first = text.charCodeAt(at + 1)
+  if (first !== 73 && first !== 86 && first !== 88) return false
+  const end = romanEnd(text, at + 1)
+  return end >= at + 3 && text.charAt(at) === '(' && text.charAt(end) === ')'
+}
+
 /** A Roman numeral behind a caret or in brackets. */
 export function oxidationNumber(scan: Scan, start: number, end: number): FormulaError {
   const says = 'looks like an oxidation number, which belongs into a name'

@@ -67,23 +67,33 @@ function isWhole(text: string, start: number, next: number): boolean {
   return runEnd(text, start, digit) === next
 }
 
-/** Reads a number in front of a part, as in `5H2O`, if there is one; whether there was. */
-export function readTimes(scan: Scan): boolean {
+/** Reads the number in front of a part, as in `5H2O`. */
+export function readTimes(scan: Scan): void {
   const { text, at: start } = scan
-  scan.top = 1
-  scan.bottom = 1
-  const kind = kindAt(text, start)
-  if (kind !== digit && kind !== vulgar) return false
+  const code = text.charCodeAt(start + 1)
+  if (code >= 65 && code <= 90 && text.charCodeAt(start) !== 48) readOneDigit(scan, text.charCodeAt(start) - 48)
+  else readLongTimes(scan)
+}
+
+/** The usual number of waters: one digit, and a capital behind it. */
+function readOneDigit(scan: Scan, value: number): void {
+  scan.at += 1
+  scan.top = value
+  mark(scan, 'times', scan.at - 1, String(value))
+}
+
+function readLongTimes(scan: Scan): void {
+  const { text, at: start } = scan
   const number = readNumeral(scan, start, (point) => kindAt(text, point + 1) === digit)
   scan.top = number.top
   scan.bottom = number.bottom
   scan.at = number.next
   mark(scan, 'times', start, spellNumber(scan, start, number.next))
-  return true
 }
 
 /** The one spelling of a number: as written, with plain digits; `3/2` for `1½`. */
-function spellNumber({ text, top, bottom }: Scan, start: number, next: number): string {
+function spellNumber({ text, top, bottom, tokens }: Scan, start: number, next: number): string {
+  if (tokens === undefined) return ''
   const hasFraction = vulgarAt(text, next - 1) !== undefined
   return hasFraction ? `${top}/${bottom}` : plainDigits(text.slice(start, next))
 }
@@ -107,7 +117,7 @@ function isSlash(character: string): boolean {
 }
 
 function numberOf(digits: string): number {
-  return Number(plainDigits(digits.slice(0, 400)))
+  return digits.charCodeAt(0) < 58 ? Number(digits) : Number(plainDigits(digits.slice(0, 400)))
 }
 
 function mixed(whole: string, [top, bottom]: readonly [number, number], next: number): Numeral {

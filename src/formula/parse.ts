@@ -1,12 +1,12 @@
 import { attempt, type Outcome, showFound } from '../errors.js'
 import type { Formula } from './formula.js'
 import { FormulaError } from './formula-error.js'
-import { readText } from './read.js'
 import { ReadFormula } from './read-formula.js'
+import { readFormulaText } from './reading.js'
 
 export function parseFormula(text: string): Formula {
   if (typeof text !== 'string') throw notText(text)
-  const { scan, state } = readText(text, () => false)
+  const { scan, state } = readFormulaText(text)
   return new ReadFormula(scan, state)
 }
 

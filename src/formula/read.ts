@@ -15,19 +15,16 @@ export interface Reading {
 /** Reads the whole text; `tokens`, where given, is filled with its pieces. */
 export function readText(text: string, isSalt: (text: string) => boolean, tokens?: Token[]): Reading {
   if (text.length > longest) throw tooLong(text)
-  const [start, stop] = [trimmedStart(text), text.trimEnd().length]
+  const stop = text.trimEnd().length
   const state = stateBefore(text, stop)
-  const last = state === undefined ? stop : text.slice(0, stop - state.length - 2).trimEnd().length
-  if (last <= start) throw empty(text)
-  const scan = startScan(text.slice(start, last), start, tokens, isSalt)
+  const body = state === undefined ? text.trimEnd() : text.slice(0, stop - state.length - 2).trimEnd()
+  const inner = body.trimStart()
+  if (inner === '') throw empty(text)
+  const scan = startScan(inner, body.length - inner.length, tokens, isSalt)
   readSegments(scan)
   if (kindAt(scan.text, scan.at) === closing) throw unopened(scan)
   checkTotals(scan)
   return { scan, state }
-}
-
-function trimmedStart(text: string): number {
-  return text.length - text.trimStart().length
 }
 
 /** The state that ends before a place, if any. */

@@ -1,5 +1,5 @@
 import { capital, closing, digit, dot, kindAt, runEnd, superscript } from './characters.js'
-import { isotopeLabel, notCharge, oxidationNumber, romanEnd } from './charge-complaints.js'
+import { isotopeLabel, notCharge } from './charge-complaints.js'
 import { complain } from './complaint.js'
 import type { FormulaError } from './formula-error.js'
 import { deepest, type Scan } from './scan.js'
@@ -72,14 +72,6 @@ export function numeralInBrackets(scan: Scan): FormulaError {
   if (kindAt(text, letters) === closing && text.charAt(at - 1) === '[') return isotopeLabel(scan, at, end)
   const [says, expected] = ['is a number right behind a bracket', 'a symbol; a number stands in front of the bracket']
   return complain(scan, { code: 'formula/misplaced-number', start: at, end, says, expected })
-}
-
-/** Two or more of the letters I, V and X in round brackets: an oxidation number. */
-export function oxidationBracket(scan: Scan): FormulaError | undefined {
-  const { text, at } = scan
-  const end = romanEnd(text, at + 1)
-  if (end < at + 3 || text.charAt(at) !== '(' || text.charAt(end) !== ')') return undefined
-  return oxidationNumber(scan, at, end + 1)
 }
 
 /** A charge with uncharged atoms behind it. */

@@ -16,7 +16,7 @@ import {
   vulgar,
 } from './characters.js'
 import { endsPart, isCharge, readBracketedCharge, readCharge } from './charge.js'
-import { sumInside } from './charge-complaints.js'
+import { isOxidationNumber, oxidationNumber, romanEnd, sumInside } from './charge-complaints.js'
 import { readCount, readTimes } from './numbers.js'
 import { multiplyAtoms } from './products.js'
 import {
@@ -25,7 +25,6 @@ import {
   loneCharge,
   misplacedCharge,
   numeralInBrackets,
-  oxidationBracket,
   tooDeep,
   unclosed,
 } from './reader-complaints.js'
@@ -54,7 +53,7 @@ function readSegment(scan: Scan, isFirst: boolean): void {
   scan.segment = scan.at
   scan.chargeAt = -1
   scan.bare = false
-  if (scan.text.charAt(scan.at) === 'e') readElectron(scan)
+  if (kindAt(scan.text, scan.at) === small) readElectron(scan)
   readUnits(scan)
   if (scan.places.length === first) throw emptySegment(scan, from)
   if (scan.bare && scan.chargeAt >= 0) throw misplacedCharge(scan)
@@ -63,39 +62,39 @@ function readSegment(scan: Scan, isFirst: boolean): void {
 
 /** Reads the number in front of a part; whether it is unknown. */
 function readLeading(scan: Scan, isFirst: boolean): boolean {
-  const { text, at: start, depth } = scan
-  if (isFirst && depth > 0 && kindAt(text, start) === digit) throw numeralInBrackets(scan)
-  const isUnknown = !isFirst && 'xnyzm'.includes(text.charAt(start) || ' ') && isUnit(text, start + 1)
+  const kind = kindAt(scan.text, scan.at)
+  scan.top = 1
+  scan.bottom = 1
+  if (kind === capital || kind === opening) return false
+  if (isFirst && scan.depth > 0 && kind === digit) throw numeralInBrackets(scan)
+  const isUnknown = !isFirst && kind === small && isUnknownNumber(scan)
   if (isUnknown) {
     scan.at += 1
-    scan.top = 1
-    scan.bottom = 1
-    mark(scan, 'unknown', start, text.charAt(start))
-  } else readTimes(scan)
-  scan.at = skipSpaces(text, scan.at)
+    mark(scan, 'unknown', scan.at - 1, scan.text.charAt(scan.at - 1))
+  } else if (kind === digit || kind === vulgar) readTimes(scan)
+  scan.at = skipSpaces(scan.text, scan.at)
   return isUnknown
 }
 
-function isUnit(text: string, at: number): boolean {
-  const kind = kindAt(text, skipSpaces(text, at))
-  return kind === capital || kind === opening
+/** Whether a letter stands for the number of what follows: `xH2O`. */
+function isUnknownNumber({ text, at }: Scan): boolean {
+  const kind = kindAt(text, skipSpaces(text, at + 1))
+  return 'xnyzm'.includes(text.charAt(at)) && (kind === capital || kind === opening)
 }
 
 /** Whether a dot stands here, or the letter x before a number, which is written for it: `CuSO4 x 5 H2O`. */
 function isDot({ text, at }: Scan): boolean {
-  if (kindAt(text, at) === dot) return true
-  return text.charAt(at) === 'x' && isNumber(kindAt(text, skipSpaces(text, at + 1)))
-}
-
-function isNumber(kind: number): boolean {
-  return kind === digit || kind === vulgar
+  const kind = kindAt(text, at)
+  if (kind !== small) return kind === dot
+  const next = kindAt(text, skipSpaces(text, at + 1))
+  return text.charAt(at) === 'x' && (next === digit || next === vulgar)
 }
 
 /** `e^-`. */
 function readElectron(scan: Scan): void {
   const { text, at: start } = scan
   const kind = kindAt(text, start + 1)
-  if (kind === small) return
+  if (text.charAt(start) !== 'e' || kind === small) return
   if (kind !== caret && kind !== sign && kind !== superscript) throw bareElectron(scan)
   scan.at += 1
   mark(scan, 'electron', start, 'e')
@@ -131,9 +130,8 @@ function readAtoms(scan: Scan): void {
 /** Reads a bracket, what is inside, and its count. */
 function readBracket(scan: Scan): void {
   const { text, at: start, segment, places } = scan
-  if (!isUnit(text, start + 1) && readBracketedCharge(scan)) return
-  const oxidation = oxidationBracket(scan)
-  if (oxidation !== undefined) throw oxidation
+  if (kindAt(text, start + 1) >= digit && readBracketedCharge(scan)) return
+  if (isOxidationNumber(text, start)) throw oxidationNumber(scan, start, romanEnd(text, start + 1) + 1)
   if (scan.depth === deepest) throw tooDeep(scan)
   const [first, charged] = [places.length, { at: scan.chargeAt, any: scan.charged }]
   scan.charged = false

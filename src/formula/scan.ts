@@ -115,8 +115,7 @@ export function mark(scan: Scan, kind: Token['kind'], start: number, text: strin
 }
 
 const oxygen = 8
-/** Hydrogen, deuterium, tritium. */
-const hydrogens: readonly number[] = [1, 119, 120]
+const [protium, deuterium, tritium] = [1, 119, 120]
 
 /** How many molecules of water the atoms from `first` on are; 0 where they are something else. */
 export function waterAmong({ places, tops, bottoms }: Scan, first: number): number {
@@ -125,10 +124,14 @@ export function waterAmong({ places, tops, bottoms }: Scan, first: number): numb
     const place = places[index] as number
     if (bottoms !== undefined && bottoms[index] !== 1) return 0
     if (place === oxygen) water += tops[index] as number
-    else if (hydrogens.includes(place)) hydrogen += tops[index] as number
+    else if (isHydrogen(place)) hydrogen += tops[index] as number
     else return 0
   }
   return hydrogen === 2 * water ? water : 0
+}
+
+function isHydrogen(place: number): boolean {
+  return place === protium || place === deuterium || place === tritium
 }
 
 /** The symbol at a place of the list. */

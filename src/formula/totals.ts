@@ -6,6 +6,8 @@ import { chargePlace, type Scan, type ScannedPart, symbolOf, waterPlace } from '
 
 const zero: Fraction = { numerator: 0n, denominator: 1n }
 const finest = 10n ** 15n
+/** The decimals of most counts: made once, and frozen because all formulas share them. */
+const smallDecimals: readonly Decimal[] = /* @__PURE__ */ listDecimals()
 
 /** Whether all counts and all numbers in front of parts are whole. */
 function isWhole({ bottoms, parts }: Scan): boolean {
@@ -40,20 +42,54 @@ function exactSums(scan: Scan): Map<number, Fraction> {
   return sums
 }
 
-/** The same in plain numbers, where everything is whole. */
-function wholeSums({ places, tops, parts }: Scan): Map<number, number> {
-  const sums = new Map<number, number>()
+/** Symbols by their place, in the order met, and how many of each: the same in plain numbers, where everything is whole. */
+interface WholeSums {
+  readonly places: readonly number[]
+  readonly sums: readonly number[]
+}
+
+function wholeSums({ places, tops, parts }: Scan): WholeSums {
+  const [met, sums]: [number[], number[]] = [[], []]
   for (const { first, last, top, unknown } of parts) {
     for (let index = first; index < last && !unknown; index += 1) {
-      const place = places[index] as number
-      sums.set(place, (sums.get(place) ?? 0) + (tops[index] as number) * top)
+      addWhole(met, sums, places[index] as number, (tops[index] as number) * top)
     }
   }
-  return sums
+  return { places: met, sums }
+}
+
+function addWhole(met: number[], sums: number[], place: number, count: number): void {
+  const index = met.indexOf(place)
+  if (index >= 0) sums[index] = (sums[index] as number) + count
+  else {
+    met.push(place)
+    sums.push(count)
+  }
+}
+
+function wholeBySymbol<M>({ places, sums }: WholeSums, write: (count: number) => M): Map<string, M> {
+  const counts = new Map<string, M>()
+  for (let index = 0; index < places.length; index += 1) {
+    const place = places[index] as number
+    if (place !== waterPlace && place !== chargePlace) counts.set(symbolOf(place), write(sums[index] as number))
+  }
+  return counts
+}
+
+function decimalOf(count: number): Decimal {
+  return count < smallDecimals.length ? (smallDecimals[count] as Decimal) : new Decimal(count)
+}
+
+function listDecimals(): Decimal[] {
+  return Array.from({ length: 100 }, (_, count) => {
+    const decimal = new Decimal(count)
+    Object.freeze(decimal.d)
+    return Object.freeze(decimal)
+  })
 }
 
 /** Atoms by symbol, without the places that stand for water and charge. */
-function bySymbol<N, M>(sums: ReadonlyMap<number, N>, write: (count: N) => M): Map<string, M> {
+function bySymbol<M>(sums: ReadonlyMap<number, Fraction>, write: (count: Fraction) => M): Map<string, M> {
   const counts = new Map<string, M>()
   for (const [place, count] of sums) {
     if (place !== waterPlace && place !== chargePlace) counts.set(symbolOf(place), write(count))
@@ -63,13 +99,13 @@ function bySymbol<N, M>(sums: ReadonlyMap<number, N>, write: (count: N) => M): M
 
 /** Atoms per formula unit as decimals. */
 export function compositionOf(scan: Scan): ReadonlyMap<string, Decimal> {
-  if (isWhole(scan)) return bySymbol(wholeSums(scan), (count) => new Decimal(count))
+  if (isWhole(scan)) return wholeBySymbol(wholeSums(scan), decimalOf)
   return bySymbol(exactSums(scan), fractionToDecimal)
 }
 
 /** Atoms per formula unit, exactly. */
 export function countsOf(scan: Scan): ReadonlyMap<string, Fraction> {
-  if (isWhole(scan)) return bySymbol(wholeSums(scan), (count) => plainFraction(count, 1))
+  if (isWhole(scan)) return wholeBySymbol(wholeSums(scan), (count) => plainFraction(count, 1))
   return bySymbol(exactSums(scan), (count) => count)
 }
 
@@ -82,20 +118,32 @@ export function countsOfPart(scan: Scan, part: ScannedPart): ReadonlyMap<string,
 
 /** The charge of one of a part. */
 export function chargeOfPart(scan: Scan, part: ScannedPart): number {
-  if (!scan.charged) return 0
-  const sums = new Map<number, Fraction>()
-  addPart(sums, scan, part, { numerator: 1n, denominator: 1n })
-  return wholeCharge(scan, sums.get(chargePlace))
+  return scan.charged ? wholeCharge(scan, chargeIn(scan, part)) : 0
 }
 
 /** The charge of everything. */
 export function chargeOf(scan: Scan): number {
-  return scan.charged ? wholeCharge(scan, exactSums(scan).get(chargePlace)) : 0
+  if (!scan.charged) return 0
+  return wholeCharge(
+    scan,
+    scan.parts.reduce((sum, part) => sum + (chargeIn(scan, part) * part.top) / part.bottom, 0),
+  )
 }
 
-function wholeCharge(scan: Scan, charge: Fraction = zero): number {
-  if (charge.denominator !== 1n) throw badCharge(scan, 0, scan.text.length)
-  return Number(charge.numerator)
+function chargeIn({ places, tops, bottoms }: Scan, { first, last }: ScannedPart): number {
+  let sum = 0
+  for (let index = first; index < last; index += 1) {
+    if (places[index] === chargePlace)
+      sum += (tops[index] as number) / (bottoms === undefined ? 1 : (bottoms[index] as number))
+  }
+  return sum
+}
+
+/** A charge that is a whole number but for the rounding of thirds. */
+function wholeCharge(scan: Scan, charge: number): number {
+  const whole = Math.round(charge) + 0
+  if (Math.abs(charge - whole) > 1e-9) throw badCharge(scan, 0, scan.text.length)
+  return whole
 }
 
 /** Molecules of water of crystallisation per formula unit; `null` where their number is unknown. */
@@ -113,8 +161,6 @@ export function hydrationOf(scan: Scan): Decimal | null {
 
 /** Makes sure, while the text is being read, that everything above can be worked out. */
 export function checkTotals(scan: Scan): void {
-  if (isWhole(scan) && !scan.charged) return
-  exactSums(scan)
-  for (const part of scan.parts) chargeOfPart(scan, part)
-  chargeOf(scan)
+  if (!isWhole(scan)) exactSums(scan)
+  if (scan.charged) for (const part of scan.parts) chargeOfPart(scan, part)
 }

@@ -1,0 +1,63 @@
+import { readText } from './read.js'
+import type { Token } from './scan.js'
+import { anions } from './tables/anions.js'
+import { type Atom, treeOf, type Unit } from './tree.js'
+
+/** Letters of an ion or molecule, atom by atom, as they stand in formulas. */
+export interface Pattern {
+  readonly text: string
+  readonly atoms: readonly Atom[]
+  readonly least: number
+  readonly greatest: number
+}
+
+/** By the symbol they begin with; the longest first. */
+const patterns: ReadonlyMap<string, readonly Pattern[]> = /* @__PURE__ */ listPatterns()
+
+/** The longest ion or neutral ligand whose letters stand at this place, one after the other. */
+export function ionPattern(units: readonly Unit[], index: number): Pattern | undefined {
+  const first = units[index]
+  if (first?.kind !== 'atom') return undefined
+  return patterns.get(plainSymbol(first.symbol))?.find(({ atoms }) => standsAt(atoms, units, index))
+}
+
+function standsAt(atoms: readonly Atom[], units: readonly Unit[], index: number): boolean {
+  return atoms.every(({ symbol, count }, offset) => {
+    const unit = units[index + offset]
+    return unit?.kind === 'atom' && plainSymbol(unit.symbol) === symbol && unit.count === count
+  })
+}
+
+/** Deuterium and tritium stand where hydrogen stands. */
+function plainSymbol(symbol: string): string {
+  return symbol === 'D' || symbol === 'T' ? 'H' : symbol
+}
+
+function listPatterns(): Map<string, Pattern[]> {
+  const ions = anions.flatMap(({ formula, charge, within = [charge, charge] }) =>
+    within === null ? [] : [patternOf(formula, within)],
+  )
+  const others = [patternOf('NH4', [1, 1]), ...['H2O', 'OH2', 'NH3'].map((formula) => patternOf(formula, [0, 0]))]
+  const longestFirst = [...ions, ...others].filter(isSeveral).sort((a, b) => b.atoms.length - a.atoms.length)
+  const lists = new Map<string, Pattern[]>()
+  for (const pattern of longestFirst) {
+    const first = pattern.text.charAt(1) >= 'a' ? pattern.text.slice(0, 2) : pattern.text.slice(0, 1)
+    lists.set(first, [...(lists.get(first) ?? []), pattern])
+  }
+  return lists
+}
+
+function patternOf(text: string, [least, greatest]: readonly [number, number]): Pattern {
+  const tokens: Token[] = []
+  readText(text, () => false, tokens)
+  return { text, atoms: (treeOf(tokens) ?? []).flatMap(({ units }) => units).filter(isAtom), least, greatest }
+}
+
+function isAtom(unit: Unit): unit is Atom {
+  return unit.kind === 'atom'
+}
+
+/** A single atom may stand in any number: it is no pattern. */
+function isSeveral({ text }: Pattern): boolean {
+  return text.length > 2 || text.charAt(1) < 'a'
+}
