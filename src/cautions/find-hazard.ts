@@ -1,0 +1,103 @@
+import { anhydrous, type FormulaLike } from '../formula/index.js'
+import type { Quantity } from '../quantity/index.js'
+import { speciesKey } from '../stoichiometry/index.js'
+import { acidAndBaseHazards } from './acid-and-base-hazards.js'
+import { metalHazards } from './metal-hazards.js'
+import { saltHazards } from './salt-hazards.js'
+import { solventAndGasHazards } from './solvent-and-gas-hazards.js'
+import type { SubstanceForm, SubstanceHazard } from './substance-hazard.js'
+
+/** A classification that was found, and how well it fits. */
+export interface FoundHazard {
+  /** The classification. */
+  readonly hazard: SubstanceHazard
+  /** In what it differs from the substance at hand, as a sentence; undefined where it fits. */
+  readonly differs: string | undefined
+  /** True where the substance at hand is weaker than everything classified. */
+  readonly weaker?: boolean
+}
+
+/**
+ * The classification that fits a substance best: in its form and strength if there is one; else in the next stronger, or another
+ * form or hydrate, and the difference is said. Nothing where nothing is known.
+ */
+export function findHazard(
+  formula: FormulaLike,
+  form: SubstanceForm | undefined,
+  strength: Quantity<'ratio'> | undefined,
+): FoundHazard | undefined {
+  const exactly = rowsOf(speciesKey(formula))
+  if (exactly.length > 0) return bestOf(exactly, form, strength)
+  const related = relatedRows(formula)
+  const best = bestOf(related, form, strength)
+  return best && { hazard: best.hazard, differs: `Classified here as ${best.hazard.name}.` }
+}
+
+/** The rows by what they classify: a memo, filled when first asked. */
+const known: Map<string, readonly SubstanceHazard[]> = /* @__PURE__ */ new Map()
+
+function rowsOf(key: string): readonly SubstanceHazard[] {
+  if (known.size === 0) for (const row of substanceHazards()) remember(row)
+  return known.get(key) ?? []
+}
+
+function remember(row: SubstanceHazard): void {
+  const key = speciesKey(row.formula)
+  known.set(key, [...(known.get(key) ?? []), row])
+}
+
+/**
+ * Every classification there is, for a list, a search or a look at the sources.
+ *
+ * @returns One row per substance and form: acids and bases, metals and their compounds, other salts, solvents and gases.
+ * @throws Never.
+ *
+ * @example
+ * ```ts
+ * import { substanceHazards } from 'saltwright/cautions'
+ *
+ * substanceHazards().find(({ formula }) => formula === 'ZnSO4·7H2O')?.statements // => ['H302', 'H318', 'H410']
+ * ```
+ */
+export function substanceHazards(): readonly SubstanceHazard[] {
+  return [...acidAndBaseHazards, ...metalHazards, ...saltHazards, ...solventAndGasHazards]
+}
+
+/** Rows of the same salt with another number of water. */
+function relatedRows(formula: FormulaLike): readonly SubstanceHazard[] {
+  const key = speciesKey(anhydrous(formula))
+  return substanceHazards().filter((row) => speciesKey(anhydrous(row.formula)) === key)
+}
+
+function bestOf(
+  rows: readonly SubstanceHazard[],
+  form: SubstanceForm | undefined,
+  strength: Quantity<'ratio'> | undefined,
+): FoundHazard | undefined {
+  const wanted = form ?? (strength === undefined ? undefined : 'solution')
+  const inForm = rows.filter((row) => row.form === wanted)
+  if (inForm.length > 0) return byStrength(inForm, strength)
+  const [first] = rows
+  return first && { hazard: first, differs: wanted && `Classified here as ${first.form}.` }
+}
+
+/** Rows of solutions run from strong to weak. */
+function byStrength(rows: readonly SubstanceHazard[], strength: Quantity<'ratio'> | undefined): FoundHazard {
+  const [strongest] = rows as readonly [SubstanceHazard, ...SubstanceHazard[]]
+  if (strongest.from === undefined) return { hazard: strongest, differs: undefined }
+  if (strength === undefined)
+    return { hazard: strongest, differs: `Its strength is not stated; this classification is ${bandOf(strongest)}.` }
+  const percent = strength.value.toNumber()
+  const fits = rows.find(({ from = 0, below = Number.POSITIVE_INFINITY }) => from <= percent && percent < below)
+  if (fits !== undefined) return { hazard: fits, differs: undefined }
+  const stronger = rows.filter(({ from = 0 }) => from > percent).at(-1) ?? strongest
+  return {
+    hazard: stronger,
+    differs: `The nearest classification is ${bandOf(stronger)}.`,
+    weaker: stronger !== strongest || percent < strongest.from,
+  }
+}
+
+function bandOf({ from, below }: SubstanceHazard): string {
+  return below === undefined ? `for ${from} % or more` : `for ${from} to under ${below} %`
+}

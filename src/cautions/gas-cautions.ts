@@ -1,0 +1,32 @@
+import { type FormulaLike, formulaOf } from '../formula/index.js'
+import type { Quantity } from '../quantity/index.js'
+import { chosen } from '../stoichiometry/given.js'
+import { speciesKey } from '../stoichiometry/index.js'
+import { type Caution, generalCaution } from './caution.js'
+import type { GasFact } from './facts.js'
+import { type GeneralCautionCode, generalCautions } from './general-cautions.js'
+import { gasClassification } from './substance-cautions.js'
+
+/** What an evolved gas calls for: how much there is, the precaution, and its classification. */
+export function gasCautions(fact: GasFact): readonly Caution[] {
+  const about = formulaOf(fact.gas).text
+  const numbers = numbersOf(fact, about)
+  const code = codeOf(fact.gas)
+  const amounts = Object.values(numbers).map(String)
+  const said = amounts.length === 0 ? about : `${about}, ${amounts.join(', ')}`
+  const message = `${said}: ${generalCautions[code].text}`
+  return [generalCaution(code, { about, numbers, message }), gasClassification(fact)]
+}
+
+function codeOf(gas: FormulaLike): GeneralCautionCode {
+  const key = speciesKey(gas)
+  if (key === speciesKey('H2')) return 'hydrogen'
+  return key === speciesKey('NO2') ? 'nitrogen-dioxide' : 'gas-evolved'
+}
+
+function numbersOf({ amount, volume }: GasFact, of: string): Readonly<Record<string, Quantity>> {
+  return {
+    ...(amount !== undefined && { amount: chosen(amount, 'amount', { label: `amount of ${of}`, symbol: 'n', of }) }),
+    ...(volume !== undefined && { volume: chosen(volume, 'volume', { label: `volume of ${of}`, symbol: 'V', of }) }),
+  }
+}

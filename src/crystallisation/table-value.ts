@@ -1,0 +1,54 @@
+import type { AtomicWeights } from '../element/index.js'
+import { anhydrous, type FormulaLike, formulaOf, molarMass } from '../formula/index.js'
+import { asDimension, constant, exact, type Quantity } from '../quantity/index.js'
+import type { PhaseSolubility, SolubilityTable } from './solubility-table.js'
+
+/**
+ * A printed solubility as grams of the anhydrous salt per gram of all the water. The printed number is the input, so that the
+ * conversion shows in the working; the same number used twice is the same measurement.
+ */
+export function tabulated(table: SolubilityTable, phase: PhaseSolubility, index: number): Quantity<'ratio'> {
+  const at = `${phase.celsius[index]} °C`
+  const mass = printedMass(table, phase, index, at)
+  return perWater(table, phase, mass).named({
+    label: `solubility of ${table.salt} at ${at}, g per g of water`,
+    symbol: 's',
+    of: table.salt,
+    role: 'solubility',
+  })
+}
+
+function printedMass(table: SolubilityTable, phase: PhaseSolubility, index: number, at: string): Quantity<'mass'> {
+  const text: string = `${phase.printed[index]} g`
+  const of = table.per === '100 g of water, weighed as crystals' ? phase.crystal : table.salt
+  const mass = constant(text, {
+    label: `${of} per ${table.per} at ${at}`,
+    symbol: 'm',
+    of,
+    role: 'solubility',
+    id: `${table.source}: ${phase.crystal} at ${at} = ${text}`,
+    wholeNumberZeros: 'significant',
+  })
+  return asDimension(mass, 'mass')
+}
+
+function perWater(table: SolubilityTable, phase: PhaseSolubility, mass: Quantity<'mass'>): Quantity<'ratio'> {
+  const hundred = exact('100 g', { label: '100 g', symbol: 'm' })
+  if (table.per === '100 g of water') return mass.dividedBy(hundred)
+  if (table.per === '100 g of solution') return mass.dividedBy(hundred.minus(mass))
+  const salt = mass.times(anhydrousFraction(phase.crystal))
+  return salt.dividedBy(hundred.plus(mass.minus(salt)))
+}
+
+/** Mass of the anhydrous salt per mass of the crystals; one where the crystals hold no water. */
+export function anhydrousFraction(crystal: FormulaLike, weights?: AtomicWeights): Quantity<'ratio'> {
+  const salt = anhydrous(crystal)
+  return molarMass(salt, { weights })
+    .dividedBy(molarMass(crystal, { weights }))
+    .named({
+      label: `mass fraction of ${salt.text} in ${formulaOf(crystal).text}`,
+      symbol: 'w',
+      of: salt.text,
+      role: 'mass fraction',
+    })
+}
