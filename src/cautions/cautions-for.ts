@@ -17,7 +17,7 @@ import { substanceCautions } from './substance-cautions.js'
  * @param facts - Substances, gases, operations, heat and product of a plan; whatever is left out is not looked at.
  * @returns The cautions: what is done, gases, substances, and the deferral at the end; each line once.
  * @throws {@link CautionError} `cautions/not-an-object`, `cautions/not-a-list`; `cautions/unknown-choice` for an operation or a form
- *   that is none. Formulas and quantities that cannot be read throw their own errors.
+ *   that is none. {@link FormulaError} and {@link QuantityError} for what cannot be read.
  * @source Each caution names its own.
  *
  * @example

@@ -33,8 +33,8 @@ export interface ExpectedCrop extends SolubilityUsed {
  * @param input - The crystals, the dissolved salt by mass or amount, all the water, the temperature; water evaporated, a solubility
  *   of your own, other solutes. Text is exact.
  * @returns The crop, the loss to the liquor, what the liquor holds, and remarks.
- * @throws {@link CrystallisationError} the codes of {@link solubilityOf}; `crystallisation/not-positive` for a mass that is not
- *   above zero; `crystallisation/water-used-up` where evaporation or the crystals leave no water;
+ * @throws {@link CrystallisationError} `crystallisation/not-positive` for a mass that is not above zero; the codes of
+ *   {@link solubilityOf}; `crystallisation/water-used-up` where evaporation or the crystals leave no water;
  *   `crystallisation/no-such-crop` where the crystals would dissolve in their own water.
  * @source The water balance of a crystalliser: Richardson, Harker and Backhurst, Chemical Engineering, vol. 2, 5th ed. (2002),
  *   chapter 15, Example 15.3.

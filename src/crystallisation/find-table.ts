@@ -31,7 +31,7 @@ export function solubilityTables(): readonly SolubilityTable[] {
  *
  * @param salt - The salt or any hydrate of it.
  * @returns Their formulas, by rising temperature; empty for a salt without a table.
- * @throws A `FormulaError` for a formula that cannot be read.
+ * @throws {@link FormulaError} `formula/unknown-symbol` and its other codes, for a formula that cannot be read.
  *
  * @example
  * ```ts

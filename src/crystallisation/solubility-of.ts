@@ -56,7 +56,8 @@ const worthSaying = 3
  * @returns Grams of the anhydrous salt per gram of all the water, with solid, range, source, other tables and remarks.
  * @throws {@link CrystallisationError} `crystallisation/unknown-salt`; `crystallisation/phase-not-tabulated` for a solid the table
  *   has not; `crystallisation/outside-table` beyond the range of the solid; `crystallisation/points-too-far-apart` between
- *   temperatures more than 25 °C apart; `crystallisation/bad-table`. A formula that cannot be read throws a `FormulaError`.
+ *   temperatures more than 25 °C apart; `crystallisation/bad-table`. {@link FormulaError} for a formula that cannot be
+ *   read.
  * @source The tables say theirs; see {@link solubilityTables}. Linear interpolation: common practice, no source.
  *
  * @example

@@ -20,8 +20,8 @@ export interface WarmFiltration {
  * @param input - The batch as planned, as for {@link expectedCrop}.
  * @param actual - The temperature at which it is filtered, and the solubility there where that of the plan was given as a number.
  * @returns The crop at that temperature and how much less it is.
- * @throws {@link CrystallisationError} the codes of {@link expectedCrop}; `crystallisation/solubility-needed` where the solubility
- *   was given for one temperature only; `crystallisation/no-such-crop` where nothing crystallises as planned.
+ * @throws {@link CrystallisationError} `crystallisation/solubility-needed` where the solubility was given for one temperature only;
+ *   `crystallisation/no-such-crop` where nothing crystallises as planned; the codes of {@link expectedCrop}.
  * @source The water balance of {@link expectedCrop}, twice.
  *
  * @example

@@ -27,8 +27,8 @@ export interface WaterWash {
  *
  * @param wash - The crystals, the water, its temperature.
  * @returns The mass of crystals, an upper estimate.
- * @throws {@link CrystallisationError} the codes of {@link solubilityOf}; `crystallisation/not-positive`;
- *   `crystallisation/no-such-crop` where the crystals would dissolve in their own water.
+ * @throws {@link CrystallisationError} `crystallisation/not-positive`; `crystallisation/no-such-crop` where the crystals would
+ *   dissolve in their own water; the codes of {@link solubilityOf}.
  * @source The water balance of {@link expectedCrop}, with nothing dissolved to begin with.
  *
  * @example

@@ -25,7 +25,7 @@ export interface AssayResult {
  *
  * @param assay - The sample, the precipitate, what it is and what is sought.
  * @returns Mass and mass fraction of the substance sought.
- * @throws {@link ProductError} the codes of {@link gravimetricFactor}; `product/not-positive`.
+ * @throws {@link ProductError} `product/not-positive`; the codes of {@link gravimetricFactor}.
  * @source OpenStax, Chemistry 2e, section 4.5, Gravimetric Analysis.
  *
  * @example

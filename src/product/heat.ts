@@ -31,7 +31,7 @@ export interface NeutralisationHeat {
  * @param base - The base.
  * @returns The enthalpy per mole of water, below zero; undefined unless both are strong: then give a value of your own, or none.
  *   For sulfuric acid, whose second proton is not quite strong, it is the nearest estimate.
- * @throws A `FormulaError` for a formula that cannot be read.
+ * @throws {@link FormulaError} `formula/unknown-symbol` and its other codes, for a formula that cannot be read.
  * @source CODATA Key Values for Thermodynamics (1989): enthalpies of formation of H2O(l), -285.830 ± 0.040 kJ/mol, and OH-(aq),
  *   -230.015 ± 0.040 kJ/mol; from memory, the same values in Thomsen, thermodynamic tables (1997).
  *

@@ -1,10 +1,12 @@
-import { exact, type Quantity } from '../quantity/index.js'
+import { attempt } from '../errors.js'
+import { exact, type Quantity, standardUncertainty } from '../quantity/index.js'
 import type { Given } from '../stoichiometry/given.js'
 import { positive } from './guard.js'
 
-/** The standard uncertainty of a ratio; undefined where an input that was measured does not state its own. */
-export function statedUncertainty(_x: Quantity<'ratio'>): Quantity<'ratio'> | undefined {
-  return undefined
+/** The standard uncertainty of a ratio; undefined where what it was made from does not state its own. */
+export function statedUncertainty(x: Quantity<'ratio'>): Quantity<'ratio'> | undefined {
+  const outcome = attempt(() => standardUncertainty(x))
+  return outcome.ok ? outcome.value : undefined
 }
 
 /** How far x may lie from a whole number: as given, else twice its standard uncertainty, else one in its last figure. */

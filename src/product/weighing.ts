@@ -24,8 +24,8 @@ export const buoyancyIgnored: string =
  * @param weighing - The full vessel and what was weighed empty; or a list of such pairs, one per container.
  * @returns The net mass, to the last decimal of the balance. Below zero where the full vessel weighs less than the empty one: that is
  *   to be looked at, not hidden.
- * @throws {@link ProductError} `product/nothing-weighed` for an empty list; `product/not-an-object`. What is not a mass throws a
- *   `QuantityError`.
+ * @throws {@link ProductError} `product/nothing-weighed` for an empty list; `product/not-an-object`. {@link QuantityError}
+ *   for what is not a mass.
  * @source Weighing by difference: common practice, no source. Figures: OpenStax, Chemistry 2e, section 1.5.
  *
  * @example
