@@ -35,7 +35,7 @@ export function divisionByZero(right: Told): QuantityError {
 }
 
 /** A result too large or too small. */
-export function outOfRange(value: Decimal): QuantityError {
+export function outOfRange(value: Decimal | number): QuantityError {
   return new QuantityError({
     code: 'quantity/out-of-range',
     message: `A result has a power of ten beyond ${largestResult}.`,

@@ -3,7 +3,21 @@
  *
  * @module quantity
  */
+export {
+  type Contribution,
+  standardUncertainty,
+  type UncertaintyBudget,
+  uncertaintyBudget,
+} from './budget.js'
+export type { Correlation } from './correlation.js'
+export { correlationCoefficient } from './correlation-coefficient.js'
+export {
+  degreesOfFreedomFromReliability,
+  effectiveDegreesOfFreedom,
+  type UncertaintyComponent,
+} from './degrees-of-freedom.js'
 export type { Dimension, Divisor, Factor, Product, Quotient } from './dimension.js'
+export { type Coverage, coverageFactor, type ExpandedUncertainty, expandedUncertainty } from './expanded.js'
 export { countFigures, type FigureCount, type RoundTo, roundTo } from './figures.js'
 export {
   antilogarithm,
@@ -16,8 +30,10 @@ export {
   squareRoot,
 } from './functions.js'
 export type { Distribution, InputFacts, InputKind, Naming, Role, StatedUncertainty } from './input.js'
+export type { Unstated } from './input-uncertainty.js'
 export type { WholeNumberZeros } from './numeral.js'
 export { asDimension, mean, sum, weightedSum } from './operations.js'
+export type { UncertaintyOptions } from './propagation.js'
 export type { Quantity, QuantityJSON } from './quantity.js'
 export { type QuantityCode, QuantityError } from './quantity-error.js'
 export {
@@ -30,8 +46,10 @@ export {
   quantity,
   tryQuantity,
 } from './read.js'
+export { correlationOfReadings, fromReadings, type ReadingsOptions } from './readings.js'
 export type { Rounding, TieRule } from './rounding.js'
 export type { Expression, RuleSettings } from './rule.js'
 export type { RuleName } from './rules.js'
 export type { SingleStatement, UncertaintyStatement } from './statement.js'
 export type { Unit, UnitOf, UnitSpellings } from './unit.js'
+export { type UncertaintyDigits, type WithUncertaintyOptions, writeWithUncertainty } from './with-uncertainty.js'

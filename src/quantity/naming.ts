@@ -17,6 +17,18 @@ export function readNaming(given: unknown): Naming {
   return Object.freeze(naming)
 }
 
+/** The name of a measurement that stays the same wherever it is saved, checked. */
+export function readId(given: unknown): string | undefined {
+  if (given === undefined || (typeof given === 'string' && given !== '')) return given
+  throw new QuantityError({
+    code: 'quantity/unknown-option',
+    message: `${showFound(given)} is no id of a measurement.`,
+    path: ['id'],
+    found: showFound(given),
+    expected: 'a text that is not empty',
+  })
+}
+
 function notNames(given: unknown): QuantityError {
   return new QuantityError({
     code: 'quantity/unknown-option',

@@ -28,6 +28,13 @@ export type QuantityCode =
   | 'quantity/compared-with-operator'
   | 'quantity/bad-uncertainty'
   | 'quantity/uncertainty-not-stated'
+  | 'quantity/identity-conflict'
+  | 'quantity/no-derivative'
+  | 'quantity/bad-correlation'
+  | 'quantity/bad-coverage'
+  | 'quantity/too-few-readings'
+  | 'quantity/bad-change'
+  | 'quantity/bad-json'
 
 /** A number, unit or calculation that cannot be. */
 export class QuantityError extends SaltwrightError<QuantityCode> {}

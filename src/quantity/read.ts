@@ -1,7 +1,7 @@
 import { attempt, type Outcome, showFound } from '../errors.js'
 import type { Dimension } from './dimension.js'
 import type { InputFacts, InputKind, Naming } from './input.js'
-import { readNaming } from './naming.js'
+import { readId, readNaming } from './naming.js'
 import { inputNode, isBranded, type Node } from './node.js'
 import { type WholeNumberZeros, zerosChoice } from './numeral.js'
 import type { Quantity } from './quantity.js'
@@ -153,14 +153,16 @@ function readInput(text: unknown, kind: InputKind, options: unknown): Node {
   const { value, place, ambiguous } = parts.numeral
   const uncertainty = uncertaintyOf(parts, kind, known)
   const open = ambiguous && kind !== 'exact'
-  return inputNode(value, parts.unit, { kind, writtenPlace: place, ambiguous: open, uncertainty, id: known.id }, naming)
+  return inputNode(
+    value,
+    parts.unit,
+    { kind, writtenPlace: place, ambiguous: open, uncertainty, id: readId(known.id) },
+    naming,
+  )
 }
 
 function readOptions(options: unknown): InputOptions {
   if (typeof options !== 'object' || options === null) throw unknownOption(options, 'options in an object')
-  const { id } = options as InputOptions
-  if (id !== undefined && (typeof id !== 'string' || id === ''))
-    throw unknownOption(id, 'for id a text that is not empty')
   return options
 }
 

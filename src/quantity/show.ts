@@ -19,9 +19,14 @@ const longestDecimals = 20
 
 /** The number, rounded to what is significant, and its unit: `3.977 g`; a ratio has no unit. */
 export function writeQuantity(shown: Shown, ties: TieRule = 'half-even'): string {
-  const number = writeNumber(shown, ties)
-  if (shown.unit === '1') return number
-  return shown.unit === 'degC' ? `${number} °C` : `${number} ${shown.unit}`
+  const [number, unit] = [writeNumber(shown, ties), unitText(shown.unit)]
+  return unit === '' ? number : `${number} ${unit}`
+}
+
+/** A unit as it stands behind a number; a plain ratio has none. */
+export function unitText(unit: Unit): string {
+  if (unit === 'degC') return '°C'
+  return unit === '1' ? '' : unit
 }
 
 /** The number alone, rounded to what is significant; what is written reads back with the same figures. */

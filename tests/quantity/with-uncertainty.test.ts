@@ -1,0 +1,98 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { exact, type Quantity, quantity, writeWithUncertainty } from '../../src/quantity/index.js'
+import { refusal } from './refusal.js'
+
+const mass = quantity('100.02147 g', { uncertainty: '0.35 mg' })
+
+describe('a quantity with its uncertainty', () => {
+  it.each([
+    { q: mass, options: {}, is: '100.02147(35) g' },
+    { q: mass, options: { form: 'plus-minus' }, is: '(100.02147 ± 0.00035) g' },
+    { q: mass, options: { digits: 1 }, is: '100.0215(4) g' },
+    { q: mass, options: { digits: 3 }, is: '100.021470(350) g' },
+    { q: mass, options: { digits: 'three-digit' }, is: '100.02147(35) g' },
+    { q: mass, options: { uncertainty: quantity('0.79 mg'), form: 'plus-minus' }, is: '(100.02147 ± 0.00079) g' },
+    { q: mass, options: { uncertainty: quantity('0.000361 g'), rounding: 'up' }, is: '100.02147(37) g' },
+    { q: mass, options: { uncertainty: quantity('0.000996 g') }, is: '100.0215(10) g' },
+    { q: mass, options: { uncertainty: quantity('0.000991 g'), rounding: 'up' }, is: '100.0215(10) g' },
+    { q: mass, options: { uncertainty: quantity('0 g') }, is: '100.02147 g' },
+    { q: quantity('11111.2(123)'), options: { digits: 1 }, is: '11110(10)' },
+    { q: quantity('0.20(1)'), options: { digits: 1, form: 'plus-minus' }, is: '0.20 ± 0.01' },
+    { q: quantity('25.03(21) °C'), options: {}, is: '25.03(21) °C' },
+    { q: quantity('25.03(21) °C'), options: { uncertainty: quantity('0.2 K'), digits: 1 }, is: '25.0(2) °C' },
+    { q: quantity('96.0(5) %'), options: { form: 'plus-minus', digits: 1 }, is: '(96.0 ± 0.5) %' },
+    { q: quantity('1.50 h', { uncertainty: '36 s' }), options: { digits: 1 }, is: '1.50(1) h' },
+    { q: quantity('1.50 h'), options: { uncertainty: quantity('36 s'), digits: 1 }, is: '1.50(1) h' },
+    { q: quantity('1.2345(67)e-7 mol'), options: {}, is: '1.2345(67)e-7 mol' },
+    { q: quantity('1.2345(67)e-7 mol'), options: { form: 'plus-minus' }, is: '(1.2345 ± 0.0067)e-7 mol' },
+    { q: quantity('6.022(5)e23' as string), options: { digits: 1 }, is: '6.022(5)e23' },
+    { q: quantity('0.0(4)'), options: { digits: 1 }, is: '0.0(4)' },
+    { q: quantity('-0.01(40)'), options: { digits: 1 }, is: '0.0(4)' },
+    { q: quantity('0.0(4)e-9 g'), options: { digits: 1 }, is: '0(4)e-10 g' },
+    { q: exact('3 g'), options: {}, is: '3 g' },
+    { q: quantity('3.98 g'), options: {}, is: '3.98 g' },
+    { q: quantity('3.98 g').plus(quantity('0.020(1) g')), options: {}, is: '4.00 g' },
+    { q: quantity('3.98 g'), options: { unstated: 'implied' }, is: '3.9800(29) g' },
+    { q: quantity('3.98 g'), options: { unstated: 'ignore' }, is: '3.98 g' },
+  ] as { q: Quantity; options: object; is: string }[])('$options: $is', ({ q, options, is }) => {
+    expect(writeWithUncertainty(q, options)).toBe(is)
+  })
+})
+
+describe('what is refused', () => {
+  it.each([
+    { call: () => writeWithUncertainty(5 as never), code: 'quantity/not-a-quantity', path: undefined },
+    { call: () => writeWithUncertainty(mass, null as never), code: 'quantity/unknown-option', path: ['options'] },
+    {
+      call: () => writeWithUncertainty(mass, { form: 'words' as never }),
+      code: 'quantity/unknown-option',
+      path: ['form'],
+    },
+    {
+      call: () => writeWithUncertainty(mass, { digits: 4 as never }),
+      code: 'quantity/unknown-option',
+      path: ['digits'],
+    },
+    {
+      call: () => writeWithUncertainty(mass, { rounding: 'down' as never }),
+      code: 'quantity/unknown-option',
+      path: ['rounding'],
+    },
+    {
+      call: () => writeWithUncertainty(mass, { uncertainty: quantity('0.1 mL') }),
+      code: 'quantity/dimensions-differ',
+      path: undefined,
+    },
+    {
+      call: () => writeWithUncertainty(quantity('3.98 g'), { unstated: 'reject' }),
+      code: 'quantity/uncertainty-not-stated',
+      path: undefined,
+    },
+  ])('$code $path', ({ call, code, path }) => expect(refusal(call)).toMatchObject({ code, path }))
+})
+
+it('what is written is read back, and written the same again', () => {
+  const number = fc.tuple(
+    fc.integer({ min: -999999, max: 999999 }),
+    fc.integer({ min: -40, max: 40 }),
+    fc.integer({ min: 1, max: 99999 }),
+    fc.integer({ min: -3, max: 3 }),
+  )
+  const choices = fc.record({
+    form: fc.constantFrom('parentheses', 'plus-minus'),
+    digits: fc.constantFrom(1, 2, 3),
+    rounding: fc.constantFrom('nearest', 'up'),
+  })
+  fc.assert(
+    fc.property(number, choices, fc.constantFrom('', ' g', ' °C', ' %'), ([m, e, s, shift], how, unit) => {
+      const options = how as Parameters<typeof writeWithUncertainty>[1]
+      const uncertainty = `${s}e${e + shift}${unit}`
+      const text = writeWithUncertainty(quantity(`${m}e${e}${unit}` as string, { uncertainty }), options)
+      const again = quantity(text)
+      expect(again.input?.uncertainty).toBeDefined()
+      expect(writeWithUncertainty(again, options)).toBe(text)
+    }),
+    { numRuns: 500 },
+  )
+})
