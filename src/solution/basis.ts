@@ -3,7 +3,7 @@ import { type Formula, type FormulaLike, formulaOf, molarMass } from '../formula
 import { compareFractions, divideFractions, type Fraction, fraction } from '../fraction.js'
 import type { Quantity } from '../quantity/index.js'
 import { exactFraction } from '../stoichiometry/exact-fraction.js'
-import { type Given, measured } from '../stoichiometry/given.js'
+import { type Given, onLabel } from '../stoichiometry/given.js'
 import { speciesKey } from '../stoichiometry/species.js'
 import { aFraction, anObject } from './bounds.js'
 import { massFractionNaming } from './naming.js'
@@ -11,7 +11,7 @@ import { SolutionError } from './solution-error.js'
 
 /** A mass fraction that is stated as one substance and wanted as another. */
 export interface BasisChange {
-  /** The mass fraction as stated; text is measured. */
+  /** The mass fraction as stated; text is measured, `"90 %"` to 1 %. */
   readonly massFraction: Given<'ratio'>
   /** What it is stated as: `NH4OH`. */
   readonly from: FormulaLike
@@ -51,7 +51,7 @@ export function convertBasis(change: BasisChange): Quantity<'ratio'> {
 
 /** A mass fraction as it was stated. */
 export function statedFraction(massFraction: Given<'ratio'>, as: FormulaLike): Quantity<'ratio'> {
-  return aFraction(measured(massFraction, 'ratio', massFractionNaming(formulaOf(as).text)))
+  return aFraction(onLabel(massFraction, massFractionNaming(formulaOf(as).text)))
 }
 
 /** Moles of one substance in a mole of another that holds the same elements, hydrogen and oxygen aside; exact. */

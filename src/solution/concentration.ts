@@ -11,7 +11,7 @@ import { SolutionError } from './solution-error.js'
 
 /** Strength by mass fraction and density, as on the bottle. Text is measured. */
 export interface ByMassFraction {
-  /** Mass of solute by mass of solution: `"96 %"`. */
+  /** Mass of solute by mass of solution: `"96 %"`. As on a label, `"90 %"` is read to 1 %. */
   readonly massFraction: Given<'ratio'>
   /** Density of the solution: `"1.84 g/mL"`. It is never guessed. */
   readonly density: Given<'density'>

@@ -55,7 +55,7 @@ export function densityOf(substance: FormulaLike, massFraction: Given<'ratio'>):
  * ```ts
  * import { massFractionAt } from 'saltwright/solution'
  *
- * massFractionAt('KOH', '1.3500 g/mL').toString() // => '36.5 %'
+ * massFractionAt('KOH', '1.3500 g/mL').toString() // => '36.51 %'
  * massFractionAt('H2SO4', '1.835 g/mL') // throws solution/ambiguous-density
  * ```
  */

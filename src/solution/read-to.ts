@@ -1,3 +1,4 @@
+import { showFound } from '../errors.js'
 import { type Dimension, isQuantity, type Quantity, roundTo, type TieRule } from '../quantity/index.js'
 import { chosen, type Given } from '../stoichiometry/given.js'
 import { aboveZero } from './bounds.js'
@@ -17,7 +18,7 @@ export interface Readable<D extends Dimension> {
  * @param instrument - The step in which it is read as text or quantity, or a vessel or balance that has one.
  * @param rule - What a lone 5 does; `"half-even"` unless said.
  * @returns The same quantity in the unit of the step, rounded to a multiple of it for showing.
- * @throws {@link SolutionError} `solution/no-scale` for a vessel with one mark; `solution/not-above-zero`;
+ * @throws {@link SolutionError} `solution/no-scale` for a vessel with one mark; `solution/not-above-zero`, `solution/not-a-quantity`;
  *   {@link QuantityError} for what cannot be read.
  * @source Common practice, no source.
  *
@@ -36,17 +37,27 @@ export function readTo<D extends Dimension>(
   instrument: Given<D> | Readable<D>,
   rule: TieRule = 'half-even',
 ): Quantity<D> {
+  if (!isQuantity(q)) throw notAQuantity(q)
   const step = aboveZero(chosen(stepOf(instrument), q.dimension, { label: 'step of an instrument' }))
   return roundTo(q.to(step.unit as Parameters<Quantity<D>['to']>[0]), { place: step.value.toFixed(), rule })
 }
 
 function stepOf<D extends Dimension>(instrument: Given<D> | Readable<D>): Given<D> {
-  if (isQuantity(instrument) || typeof instrument !== 'object') return instrument as Given<D>
+  if (isQuantity(instrument) || typeof instrument !== 'object' || instrument === null) return instrument as Given<D>
   if (instrument.step !== undefined) return instrument.step
   throw new SolutionError({
     code: 'solution/no-scale',
     message: 'A vessel with one mark has no scale, so nothing is rounded to it.',
     found: 'no step',
     expected: 'a step as text, "0.1 mL", or an instrument with a scale',
+  })
+}
+
+function notAQuantity(found: unknown): SolutionError {
+  return new SolutionError({
+    code: 'solution/not-a-quantity',
+    message: `${showFound(found)} is no quantity that could be rounded.`,
+    found: showFound(found),
+    expected: 'a quantity: quantity("3.977 g")',
   })
 }

@@ -34,6 +34,8 @@ export type SolutionCode =
   | 'solution/division-needed'
   /** A choice of another name. */
   | 'solution/unknown-option'
+  /** Something else stands where a quantity is rounded. */
+  | 'solution/not-a-quantity'
   /** A vessel with one mark has no scale to read. */
   | 'solution/no-scale'
 

@@ -2,6 +2,7 @@ import {
   asDimension,
   type Dimension,
   exact,
+  type InputOptions,
   isQuantity,
   type Naming,
   type Quantity,
@@ -40,9 +41,19 @@ export function chosen<D extends Dimension>(value: Given<D> | number, dimension:
 }
 
 /** Reads what somebody measured, or a table prints: text is measured, its digits say how well. */
-export function measured<D extends Dimension>(value: Given<D>, dimension: D, naming: Labels): Quantity<D> {
-  const read = (): Quantity<D> => asDimension(isQuantity(value) ? value : quantity(value as string), dimension)
+export function measured<D extends Dimension>(
+  value: Given<D>,
+  dimension: D,
+  naming: Labels,
+  options: Pick<InputOptions, 'wholeNumberZeros'> = {},
+): Quantity<D> {
+  const read = (): Quantity<D> => asDimension(isQuantity(value) ? value : quantity(value as string, options), dimension)
   return labelled(told(naming.label, read), naming)
+}
+
+/** Reads a strength as a label prints it, where `90 %` is known to 1 %: the zeros of its whole numbers are significant. */
+export function onLabel(value: Given<'ratio'>, naming: Labels): Quantity<'ratio'> {
+  return measured(value, 'ratio', naming, { wholeNumberZeros: 'significant' })
 }
 
 /** Names a quantity where it has no name of its own yet. */

@@ -1,12 +1,12 @@
 import { type FormulaLike, formulaOf, type MolarMassOptions, molarMass } from '../formula/index.js'
 import type { Quantity } from '../quantity/index.js'
 import { notNegative, partOfWhole } from './bounds.js'
-import { chosen, type Given, measured } from './given.js'
+import { chosen, type Given, measured, onLabel } from './given.js'
 import { amountNaming, massNaming, namedAmount } from './naming.js'
 
 /** How a mass becomes an amount, or an amount a mass. */
 export interface MolarOptions extends MolarMassOptions {
-  /** Mass fraction of the substance in what is weighed, as on the label: `"98.5 %"`. Pure unless said; text is measured. */
+  /** Mass fraction of the substance in what is weighed, as on the label: `"98.5 %"`. Pure unless said; text is measured, `"90 %"` to 1 %. */
   readonly assay?: Given<'ratio'> | undefined
 }
 
@@ -73,5 +73,5 @@ export function massFromAmount(
 }
 
 function assayOf(assay: Given<'ratio'>, of: string): Quantity<'ratio'> {
-  return partOfWhole(measured(assay, 'ratio', { label: `assay of ${of}`, symbol: 'w', of, role: 'assay' }))
+  return partOfWhole(onLabel(assay, { label: `assay of ${of}`, symbol: 'w', of, role: 'assay' }))
 }

@@ -72,6 +72,11 @@ describe('the graph', () => {
     const { reactants } = limitingReagent(nitride, { Si: '2.00 g', N2: '0.1 mol' })
     expect(reactants.map(({ amount }) => amount.significantFigures)).toEqual([3, null])
   })
+  it('a mass that was measured stays the same measurement', () => {
+    const own = quantity('2.00 g', { id: 'bench 1, silicon' })
+    const { amount } = limitingReagent(nitride, { Si: own })
+    expect(amount.operands[0]?.input).toBe(own.input)
+  })
   it('extents say whose they are', () => {
     const { extent } = limitingReagent(nitride, { Si: quantity('0.30 mol'), N2: '1 mol' })
     expect(extent.toString()).toBe('0.10 mol')

@@ -17,6 +17,7 @@ describe('mole ratios', () => {
     { equation: 'Fe^3+ + 3OH^- -> Fe(OH)3', of: 'OH^-', per: 'Fe(OH)3', is: '3' },
     { equation: 'H2O + NaOH + HCl -> NaCl + 2H2O', of: 'H2O', per: 'HCl', is: '1' }, // what is left when water cancels
     { equation: '3H2O + NaOH + HCl -> NaCl + 4H2O', of: 'H2O', per: 'NaCl', is: '1' },
+    { equation: '3H2O + CaO -> Ca(OH)2 + 2H2O', of: 'H2O', per: 'CaO', is: '1' },
     { equation: '2KNO3(aq) -> 2KNO3(s)', of: 'KNO3', per: 'KNO3', is: '1' },
     { equation: 'NaCl + NaCl -> 2NaCl', of: 'NaCl', per: 'NaCl', is: '1' },
   ])('$of per $per in $equation: $is', ({ equation, of, per, is }) => {
