@@ -3,6 +3,7 @@ import { EquationError } from './equation-error.js'
 import { extremeSolutions, independentVectors } from './extreme-solutions.js'
 import { findMissing } from './missing-species.js'
 import { withCoefficients } from './place-solution.js'
+import { quote } from './quote.js'
 import { elementTotals } from './side-totals.js'
 import { allTerms, isSameSpecies, joinWords, listSpecies } from './species.js'
 
@@ -10,7 +11,7 @@ import { allTerms, isSameSpecies, joinWords, listSpecies } from './species.js'
 export function impossible(equation: Equation): EquationError {
   return new EquationError({
     code: 'equation/impossible',
-    message: `No coefficients balance "${equation.text}".`,
+    message: `No coefficients balance ${quote(equation.text)}.`,
     found: equation.text,
     expected: 'the same elements, and a charge that can be the same, on both sides',
     hint: lacking(equation),
@@ -32,7 +33,7 @@ export function unusedSpecies(equation: Equation, unused: readonly Term[]): Equa
   const found = listSpecies(unused)
   return new EquationError({
     code: 'equation/unused-species',
-    message: `"${equation.text}" balances only without ${found}.`,
+    message: `${quote(equation.text)} balances only without ${found}.`,
     position: unused[0]?.position,
     found,
     expected: 'only species that take part',
@@ -45,7 +46,7 @@ export function wrongSide(equation: Equation, wrong: readonly Term[]): EquationE
   const found = listSpecies(wrong)
   return new EquationError({
     code: 'equation/wrong-side',
-    message: `"${equation.text}" balances only with ${found} on the other side.`,
+    message: `${quote(equation.text)} balances only with ${found} on the other side.`,
     position: wrong[0]?.position,
     found,
     expected: 'every reactant on the left and every product on the right',
@@ -72,7 +73,7 @@ export function underdetermined(equation: Equation, vectors: readonly (readonly 
   const basis = vectors.map((vector) => withCoefficients(equation, vector).text)
   return new EquationError({
     code: 'equation/underdetermined',
-    message: `"${equation.text}" has more than one independent answer: ${basis.join('; ')}.`,
+    message: `${quote(equation.text)} has more than one independent answer: ${basis.join('; ')}.`,
     found: equation.text,
     expected: 'an equation of one reaction',
     hint: spectatorHint(equation) ?? 'Write the reactions one by one, or leave a species out.',
@@ -90,7 +91,7 @@ function noneUpright(equation: Equation, vectors: readonly (readonly bigint[])[]
   const basis = vectors.map((vector) => withCoefficients(equation, vector).text)
   return new EquationError({
     code: 'equation/wrong-side',
-    message: `"${equation.text}" balances only with species on the other side: ${basis.join('; ')}.`,
+    message: `${quote(equation.text)} balances only with species on the other side: ${basis.join('; ')}.`,
     found: equation.text,
     expected: 'every reactant on the left and every product on the right',
     hint: 'Write the reactions one by one.',

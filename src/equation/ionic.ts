@@ -11,6 +11,7 @@ import { lowestTerms } from './lowest-terms.js'
 import { makeEquation } from './make-equation.js'
 import { checkChoice, checkOptions } from './options.js'
 import { withCoefficient } from './place-solution.js'
+import { quote } from './quote.js'
 import { isBalanced } from './side-totals.js'
 import { allTerms, listSpecies, speciesText } from './species.js'
 import { uprightAnswer } from './upright-answer.js'
@@ -126,7 +127,7 @@ function statesMissing(what: string): EquationError {
 function unbalanced(equation: Equation): EquationError {
   return new EquationError({
     code: 'equation/unbalanced',
-    message: `"${equation.text}" is not balanced.`,
+    message: `${quote(equation.text)} is not balanced.`,
     found: equation.text,
     expected: 'a balanced equation',
     hint: uprightAnswer(equation)?.text,

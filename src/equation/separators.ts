@@ -1,5 +1,5 @@
 import type { Span } from '../errors.js'
-import { isDigit, isPlus, isSpace, skipSpaces, trimEnd } from './characters.js'
+import { isDigit, isPlus, isSpace, skipDigits, skipSpaces, trimEnd } from './characters.js'
 import { EquationError } from './equation-error.js'
 import { startsWithState } from './states.js'
 
@@ -9,18 +9,19 @@ export function splitSide(text: string, start: number, end: number): readonly Sp
   let from = start
   for (let at = start; at < end; at += 1) {
     if (!isPlus(text.charCodeAt(at)) || !isSeparator(text, at, from, end)) continue
-    spans.push(termSpan(text, from, at, at + 1))
+    spans.push(termSpan(text, from, at))
     from = at + 1
   }
-  spans.push(termSpan(text, from, end, end))
+  spans.push(termSpan(text, from, end))
   return spans
 }
 
-function termSpan(text: string, from: number, to: number, errorEnd: number): Span {
+/** The stretch without the spaces around it; an empty one is an error at the plus beside it. */
+function termSpan(text: string, from: number, to: number): Span {
   const start = skipSpaces(text, from, to)
   const end = trimEnd(text, start, to)
-  if (start === end) throw emptyTerm(from, errorEnd)
-  return { start, end }
+  if (start < end) return { start, end }
+  throw emptyTerm(isPlus(text.charCodeAt(to)) ? to : from - 1)
 }
 
 /**
@@ -43,27 +44,36 @@ function isAfterCaret(text: string, at: number, from: number): boolean {
 }
 
 function separatesBeforeNext(text: string, at: number, end: number): boolean {
-  const next = at + 1
-  if (isPlus(text.charCodeAt(next))) throw ambiguousPlus(text, at)
-  const following = skipSpaces(text, next, end)
-  if (following === end || isPlus(text.charCodeAt(following))) return false
-  if (startsWithState(text, following)) return false
-  return following > next || startsTerm(text.charAt(next))
+  if (isPlus(text.charCodeAt(at + 1))) throw ambiguousPlus(text, at)
+  const formula = skipSpaces(text, skipNumber(text, at + 1, end), end)
+  return formula < end && !startsWithState(text, formula) && startsFormula(text.charAt(formula))
 }
 
-/** Whether a character can begin a term: a letter, a digit, a vulgar fraction or an opening bracket. */
-function startsTerm(character: string): boolean {
-  if (character >= 'A' && character <= 'Z') return true
-  return (character >= 'a' && character <= 'z') || isDigit(character.charCodeAt(0)) || '([{½⅓⅔¼¾⅕⅛'.includes(character)
+/** The place after a coefficient: `2`, `0.5`, `1/2`; for `Fe+3` the number is a charge, as no formula follows it. */
+function skipNumber(text: string, at: number, end: number): number {
+  const first = skipSpaces(text, at, end)
+  let next = skipDigits(text, first, end)
+  while (next > first && './⁄'.includes(text.charAt(next)) && isDigit(text.charCodeAt(next + 1))) {
+    next = skipDigits(text, next + 1, end)
+  }
+  return next
 }
 
-function emptyTerm(start: number, end: number): EquationError {
+/** Whether a character can begin a formula, or is a coefficient of one character. */
+function startsFormula(character: string): boolean {
+  return (
+    (character >= 'A' && character <= 'Z') || (character >= 'a' && character <= 'z') || '([{½⅓⅔¼¾⅕⅛'.includes(character)
+  )
+}
+
+function emptyTerm(plus: number): EquationError {
   return new EquationError({
     code: 'equation/empty-term',
-    message: `Between character ${start + 1} and the next sign stands no substance.`,
-    position: { start, end },
+    message: `Beside the plus at character ${plus + 1} stands no substance.`,
+    position: { start: plus, end: plus + 1 },
+    found: '+',
     expected: 'a formula on each side of a plus',
-    hint: 'Remove the extra +, or write a charge with ^: Na^+ + Cl^-.',
+    hint: 'Remove the extra plus, or write a charge with ^: Na^+ + Cl^-.',
   })
 }
 

@@ -2,6 +2,7 @@ import type { Span } from '../errors.js'
 import { FormulaError } from '../formula/index.js'
 import { isConditionText, isEnergyText } from './conditions.js'
 import { EquationError } from './equation-error.js'
+import { quote } from './quote.js'
 
 /** Two formulas with only a space between them, or a formula with a condition beside it. */
 export function missingPlus(text: string, term: Span, gap: Span): EquationError {
@@ -9,6 +10,7 @@ export function missingPlus(text: string, term: Span, gap: Span): EquationError 
   const [before, after] = [text.slice(term.start, gap.start), text.slice(gap.end, term.end)]
   if (isCondition(before)) return condition(text, { start: term.start, end: gap.start })
   if (isCondition(after)) return condition(text, { start: gap.end, end: term.end })
+  if (before.length === 1 && before >= 'a' && before <= 'z') return letterCoefficient(text, term)
   return new EquationError({
     code: 'equation/missing-plus',
     message: `A space separates two formulas at character ${gap.start + 1}.`,
@@ -28,8 +30,20 @@ export function formulaError(text: string, term: Span, error: FormulaError): Equ
   const { start, end } = error.position ?? { start: 0, end: found.length }
   return new FormulaError({
     ...error.toJSON(),
-    message: `In "${found}": ${error.message}`,
+    message: `In ${quote(found)}: ${error.message}`,
     position: { start: term.start + start, end: term.start + end },
+  })
+}
+
+/** `n CO2`: a coefficient that is no number. */
+function letterCoefficient(text: string, { start }: Span): EquationError {
+  return new EquationError({
+    code: 'equation/coefficient-unreadable',
+    message: `The letter at character ${start + 1} stands for an unknown number.`,
+    position: { start, end: start + 1 },
+    found: text.charAt(start),
+    expected: 'a number before the formula',
+    hint: 'Write the numbers, or leave them out and balance the equation.',
   })
 }
 

@@ -1,6 +1,6 @@
 import type { Span } from '../errors.js'
 import { type Formula, FormulaError, parseFormula, type State } from '../formula/index.js'
-import { isSpace, skipSpaces, trimEnd } from './characters.js'
+import { isDigit, isSpace, skipSpaces, trimEnd } from './characters.js'
 import { readCoefficient } from './coefficient.js'
 import type { Term } from './equation.js'
 import { startsWithState } from './states.js'
@@ -42,9 +42,21 @@ function gapIn(text: string, start: number, end: number): Span | undefined {
   for (let at = start; at < end; at += 1) {
     if (!isSpace(text.charCodeAt(at))) continue
     const next = skipSpaces(text, at, end)
-    const isJoint = joints.includes(text.charAt(at - 1)) || joints.includes(text.charAt(next))
-    if (!isJoint && !startsWithState(text, next)) return { start: at, end: next }
+    if (!endsJoint(text, start, at) && !startsJoint(text, next)) return { start: at, end: next }
     at = next
   }
   return undefined
+}
+
+/** Whether a dot, or a dot and the number of the part behind it, stands before the white space: `· 5 H2O`. */
+function endsJoint(text: string, start: number, at: number): boolean {
+  let last = at - 1
+  while (last > start && isDigit(text.charCodeAt(last))) last -= 1
+  const dot = last < at - 1 ? trimEnd(text, start, last + 1) - 1 : last
+  return joints.includes(text.charAt(dot))
+}
+
+/** Whether a dot or a state stands behind the white space. */
+function startsJoint(text: string, next: number): boolean {
+  return joints.includes(text.charAt(next)) || startsWithState(text, next)
 }
