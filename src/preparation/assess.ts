@@ -210,7 +210,7 @@ function readSupplyRecords(facts: RecipeFacts, { supplies = [] }: Records): Read
   const findings: Finding[] = []
   const problems: ErrorDetails[] = []
   for (const [index, record] of supplies.entries()) {
-    const supply = facts.supplies.find(({ key }) => key === speciesKey(record.substance))
+    const supply = facts.supplies.find((each) => !taken.has(each) && isRecordOf(facts, record, each))
     const measure = measuredOf(record)
     if (supply === undefined) problems.push(unknownSupply(facts, record, index))
     else if (measure === undefined) problems.push(nothingWeighed(record, index))
@@ -219,6 +219,10 @@ function readSupplyRecords(facts: RecipeFacts, { supplies = [] }: Records): Read
   }
   if (problems.length > 0) throw problemsError('records', problems)
   return { taken, findings }
+}
+
+function isRecordOf({ stages }: RecipeFacts, { substance, stage }: SupplyRecord, supply: SupplyFacts): boolean {
+  return supply.key === speciesKey(substance) && (stage === undefined || stages[supply.stage]?.name === stage)
 }
 
 function measuredOf({

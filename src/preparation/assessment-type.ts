@@ -16,8 +16,8 @@ export interface UsedSupply {
   readonly measure: Quantity<'mass'> | Quantity<'volume'>
   /** The amount that is. */
   readonly amount: Quantity<'amount'>
-  /** How it compares with the need. */
-  readonly excess: Excess
+  /** How it compares with the need; absent where nothing of it is needed. */
+  readonly excess: Excess | undefined
 }
 
 /** What came of a preparation, from the weighings. `JSON.stringify` gives the whole of it. */

@@ -1,7 +1,7 @@
 import { exactNullSpace } from '../equation/exact-null-space.js'
-import type { Equation, Term } from '../equation/index.js'
+import { combine, type Equation, lowestTerms, type Term } from '../equation/index.js'
 import { formatFormula } from '../formula/index.js'
-import { addFractions, type Fraction, fraction, multiplyFractions } from '../fraction.js'
+import { addFractions, divideFractions, type Fraction, fraction, multiplyFractions } from '../fraction.js'
 import { speciesKey } from '../stoichiometry/index.js'
 import type { SubstanceKey } from './substance.js'
 
@@ -27,6 +27,8 @@ export interface StageChemistry {
   readonly clears: SubstanceKey | undefined
   /** The exact fraction of the solution that goes on into it. */
   readonly aliquot: Fraction
+  /** What is taken away before it. */
+  readonly removes: ReadonlySet<SubstanceKey>
 }
 
 /** The net changes of an equation, by substance: water on both sides counts once. */
@@ -46,6 +48,11 @@ function count(changes: Map<SubstanceKey, Change>, term: Term, sign: bigint): vo
     moles: known === undefined ? moles : addFractions(known.moles, moles),
     gas: known?.gas === true || (term.state ?? term.formula.state) === 'g',
   })
+}
+
+/** Whether a stage only changes states: it dissolves or brings down what is there, and makes nothing else of it. */
+export function changesStatesOnly({ changes }: StageChemistry): boolean {
+  return [...changes.values()].every(({ moles }) => moles.numerator === 0n)
 }
 
 /** Whether a stage uses a substance up. */
@@ -75,27 +82,57 @@ export function netMoles(stages: readonly StageChemistry[], times: readonly Frac
 
 /**
  * How often each stage runs so that nothing is left of what one stage makes for another: the multipliers of the overall
- * equation, without a common scale. A stage that clears a leftover has none.
+ * equation, without a common scale.
  *
- * @returns One answer for each independent way; exactly one where the stages hang together.
+ * @param chain - Those of the stages that make something of something else, and clear no leftover.
+ * @returns One answer for each independent way, in the order of the chain; exactly one where its stages hang together.
  */
 export function chainMultipliers(
   stages: readonly StageChemistry[],
+  chain: readonly StageChemistry[],
   intermediates: readonly SubstanceKey[],
 ): readonly (readonly bigint[])[] {
-  const rows = intermediates.map((key) =>
-    wholeRow(stages.map((stage, index) => weightedMoles(stages, stage, index, key))),
-  )
-  return exactNullSpace(rows, stages.length)
+  const rows = intermediates.map((key) => wholeRow(chain.map((stage) => weightedMoles(stages, stage, key))))
+  return exactNullSpace(rows, chain.length)
 }
 
-function weightedMoles(
+function weightedMoles(stages: readonly StageChemistry[], stage: StageChemistry, key: SubstanceKey): Fraction {
+  return multiplyFractions(stage.changes.get(key)?.moles ?? fraction(0n), shareAfter(stages, stages.indexOf(stage)))
+}
+
+/** How often a stage that only changes states runs: once for all that the other stages bring to it, or take from it. */
+export function timesOfStateChange(
   stages: readonly StageChemistry[],
-  stage: StageChemistry,
+  times: readonly Fraction[],
   index: number,
-  key: SubstanceKey,
 ): Fraction {
-  return multiplyFractions(stage.changes.get(key)?.moles ?? fraction(0n), shareAfter(stages, index))
+  const stage = stages[index] as StageChemistry
+  const { key, coefficient } = startOf(stage)
+  const brought = multiplyFractions(netMoles(stages.slice(0, index), times, key), stage.aliquot)
+  const taken = netMoles(stages.slice(index + 1), times.slice(index + 1), key)
+  const moles = brought.numerator === 0n ? divideFractions(taken, shareAfter(stages, index)) : brought
+  return divideFractions(
+    { ...moles, numerator: moles.numerator < 0n ? -moles.numerator : moles.numerator },
+    coefficient,
+  )
+}
+
+/** What a stage starts from: the first substance of its equation, and how many moles of it. */
+export function startOf({ equation }: StageChemistry): {
+  readonly key: SubstanceKey
+  readonly coefficient: Fraction
+} {
+  const [{ formula, coefficient }] = equation.left as readonly [Term]
+  return { key: speciesKey(formula), coefficient }
+}
+
+/** The chain added up, in lowest terms. What an aliquot leaves behind is not counted: the equation is of what goes on. */
+export function overallOf(stages: readonly StageChemistry[], times: readonly Fraction[]): Equation {
+  const chain = stages.map(({ equation }, index) => ({
+    equation,
+    times: multiplyFractions(times[index] as Fraction, shareAfter(stages, index)),
+  }))
+  return lowestTerms(combine(chain.filter((stage) => stage.times.numerator !== 0n)))
 }
 
 function wholeRow(row: readonly Fraction[]): readonly bigint[] {

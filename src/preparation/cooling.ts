@@ -1,10 +1,4 @@
-import {
-  type CropInput,
-  type ExpectedCrop,
-  expectedCrop,
-  type WarmFiltration,
-  warmFiltration,
-} from '../crystallisation/index.js'
+import { type CropInput, type ExpectedCrop, expectedCrop } from '../crystallisation/index.js'
 import { attempt } from '../errors.js'
 import { exact, type Quantity } from '../quantity/index.js'
 import type { RecipeFacts } from './facts.js'
@@ -19,7 +13,7 @@ export type CoolingEstimate =
       /** The crop, the loss, and what they rest on. */
       readonly expected: ExpectedCrop
       /** What filtering five kelvins too warm would cost; absent where the table does not reach that far. */
-      readonly tooWarm: WarmFiltration | undefined
+      readonly tooWarm: TooWarm | undefined
     }
   | {
       /** False where it could not be worked out. */
@@ -27,6 +21,14 @@ export type CoolingEstimate =
       /** Why, in one sentence. */
       readonly reason: string
     }
+
+/** What filtering too warm would cost. */
+export interface TooWarm {
+  /** At what temperature. */
+  readonly temperature: Quantity<'temperature'>
+  /** How much less the crop would be. */
+  readonly lessBy: Quantity<'mass'>
+}
 
 /** How much too warm a filtration is taken as an example. */
 const kelvinsTooWarm = '5 K'
@@ -50,13 +52,17 @@ export function coolingOf(
   }
   const outcome = attempt(() => expectedCrop(input))
   if (!outcome.ok) return { known: false, reason: outcome.error.message }
-  return { known: true, expected: outcome.value, tooWarm: tooWarmBy(input) }
+  return { known: true, expected: outcome.value, tooWarm: tooWarmBy(input, outcome.value) }
 }
 
-function tooWarmBy(input: CropInput): WarmFiltration | undefined {
+function tooWarmBy(input: CropInput, { crop }: ExpectedCrop): TooWarm | undefined {
   const temperature = (input.temperature as Quantity<'temperature'>).to('K').plus(exact(kelvinsTooWarm)).to('degC')
-  const outcome = attempt(() => warmFiltration(input, { temperature }))
-  return outcome.ok ? outcome.value : undefined
+  const warm = attempt(() => expectedCrop({ ...input, temperature }))
+  if (!warm.ok || crop.value.isZero()) return undefined
+  return {
+    temperature,
+    lessBy: crop.minus(warm.value.crop).named({ label: 'less crop', symbol: 'm', of: warm.value.crystal }),
+  }
 }
 
 /** The mass of water by mass or by volume; a millilitre is taken as a gram. */

@@ -4,7 +4,7 @@ import type { Change, StageChemistry } from './chemistry.js'
 import type { RecipeFacts, SupplyFacts } from './facts.js'
 import { addForms, amountOf, type Form, moleRatio, nothing, scaleForm } from './form.js'
 import { needPerScale, nextStage } from './needs.js'
-import { type Contents, isTrace, pour, runStage, type StageRun, takeAliquot } from './run.js'
+import { type Contents, isTrace, pour, runStage, type StageRun, takeAliquot, takeAway } from './run.js'
 import type { SubstanceKey } from './substance.js'
 
 /** How much of a supply the preparation needs, at the scale. */
@@ -46,7 +46,8 @@ export function runCourse(facts: RecipeFacts, scale: Quantity<'amount'> | undefi
   const poured: Poured[] = []
   const runs: StageRun[] = []
   for (const [index, stage] of facts.stages.entries()) {
-    contents = takeAliquot(contents, stage.aliquot)
+    const [removed, left] = takeAway(takeAliquot(contents, stage.aliquot), stage.removes)
+    contents = left
     for (const supply of facts.supplies.filter((each) => each.stage === index)) {
       const need = needOf(facts, supply, scale, contents)
       const amount = amountFor(supply, need)
@@ -54,7 +55,7 @@ export function runCourse(facts: RecipeFacts, scale: Quantity<'amount'> | undefi
       contents = pour(contents, supply.key, amount)
     }
     const run = runStage(stage, contents, facts.unlimited)
-    runs.push(run)
+    runs.push({ ...run, removed })
     contents = run.after
   }
   return { poured, runs, contents }

@@ -1,15 +1,25 @@
 import type { AtomicWeights } from '../element/index.js'
-import { checkBalance, combine, type Equation, parseEquation } from '../equation/index.js'
+import { checkBalance, type Equation, parseEquation } from '../equation/index.js'
 import type { ErrorDetails } from '../errors.js'
 import { type Formula, parseFormula } from '../formula/index.js'
 import { type Fraction, fraction } from '../fraction.js'
 import { exact, type Quantity } from '../quantity/index.js'
 import { speciesKey } from '../stoichiometry/index.js'
-import { chainMultipliers, changesOf, makes, type StageChemistry, uses } from './chemistry.js'
-import type { PreparationCode } from './preparation-error.js'
-import { problemsError, readJson } from './read-json.js'
-import type { Recipe, RecipeSupply, SupplyRule } from './recipe.js'
+import {
+  chainMultipliers,
+  changesOf,
+  changesStatesOnly,
+  makes,
+  overallOf,
+  type StageChemistry,
+  timesOfStateChange,
+  uses,
+} from './chemistry.js'
+import { type Path, problem } from './problem.js'
+import { problemsError, readJson, writePath } from './read-json.js'
+import type { Recipe, RecipeStage, RecipeSupply, SupplyRule } from './recipe.js'
 import { recipeSchema } from './recipe-schema.js'
+import { stageProblems } from './stage-problems.js'
 import type { SubstanceKey } from './substance.js'
 
 /** A supply as read: which substance, where it goes in, and the recipe's own words. */
@@ -50,8 +60,6 @@ export interface RecipeFacts {
   readonly weights: AtomicWeights
 }
 
-type Path = readonly (string | number)[]
-
 /** Reads a recipe and checks that it holds together; every mistake is in the one error. */
 export function readRecipe(input: unknown): RecipeFacts {
   const recipe = readJson(recipeSchema, input, 'recipe')
@@ -67,17 +75,8 @@ export function readRecipe(input: unknown): RecipeFacts {
 
 type Draft = Omit<RecipeFacts, 'multipliers' | 'overall'>
 
-function overallOf(stages: readonly StageChemistry[], multipliers: readonly Fraction[]): Equation {
-  const chain = stages.map(({ equation }, index) => ({ equation, times: multipliers[index] as Fraction }))
-  return combine(chain.filter(({ times }) => times.numerator !== 0n))
-}
-
 function draftOf(recipe: Recipe): Draft {
-  const stages = recipe.stages.map(({ name, equation, clears, aliquot }): StageChemistry => {
-    const read = parseEquation(equation)
-    const share = aliquot === undefined ? fraction(1n) : fractionOfText(aliquot)
-    return { name, equation: read, changes: changesOf(read), clears: clears && speciesKey(clears), aliquot: share }
-  })
+  const stages = recipe.stages.map(stageChemistry)
   const product = parseFormula(recipe.product)
   const unlimited = new Set([speciesKey('H2O')])
   const supplies: SupplyFacts[] = []
@@ -100,6 +99,18 @@ function draftOf(recipe: Recipe): Draft {
   }
 }
 
+function stageChemistry({ name, equation, clears, aliquot, removes = [] }: RecipeStage): StageChemistry {
+  const read = parseEquation(equation)
+  return {
+    name,
+    equation: read,
+    changes: changesOf(read),
+    clears: clears && speciesKey(clears),
+    aliquot: aliquot === undefined ? fraction(1n) : fractionOfText(aliquot),
+    removes: new Set(removes.map((formula) => speciesKey(formula))),
+  }
+}
+
 /** The exact fraction that a decimal text or a per cent says. */
 function fractionOfText(text: string): Fraction {
   const share = (exact(text) as Quantity as Quantity<'ratio'>).to('1').value
@@ -110,17 +121,6 @@ function fractionOfText(text: string): Fraction {
 function stageOf(supply: RecipeSupply, stages: readonly StageChemistry[], key: SubstanceKey): number {
   if (supply.stage !== undefined) return stages.findIndex(({ name }) => name === supply.stage)
   return stages.findIndex((stage) => uses(stage, key))
-}
-
-function problem(
-  code: PreparationCode,
-  path: Path,
-  message: string,
-  found: string,
-  expected: string,
-  hint?: string,
-): ErrorDetails {
-  return { code, path, message, found, expected, hint }
 }
 
 function scaleProblems({ scale, supplies }: Recipe): readonly ErrorDetails[] {
@@ -169,14 +169,19 @@ function isPrinted(of: string, supplies: readonly RecipeSupply[]): boolean {
 
 const rules = ['excessFactor', 'molesPerMole', 'asPrinted'] as const satisfies readonly (keyof SupplyRule)[]
 
-function supplyProblems({ supplies, stages }: Recipe): readonly ErrorDetails[] {
-  return supplies.flatMap((supply, index) => {
+function supplyProblems({ supplies, auxiliaries = [], stages }: Recipe): readonly ErrorDetails[] {
+  const twice = supplies.flatMap((supply, index) => {
     const given = supply.form === 'unlimited' ? [] : rules.filter((rule) => supply[rule] !== undefined)
-    const path = ['supplies', index]
-    const twice = given.length > 1 ? [twoRules(path, given)] : []
-    const stageUnknown = supply.stage !== undefined && !stages.some(({ name }) => name === supply.stage)
-    return stageUnknown ? [...twice, unknownStage(path, supply.stage as string, stages)] : twice
+    return given.length > 1 ? [twoRules(['supplies', index], given)] : []
   })
+  const unknown = Object.entries({ supplies, auxiliaries }).flatMap(([key, list]) =>
+    list.flatMap(({ stage }, index) =>
+      stage === undefined || stages.some(({ name }) => name === stage)
+        ? []
+        : [unknownStage([key, index], stage, stages)],
+    ),
+  )
+  return [...twice, ...unknown]
 }
 
 function twoRules(path: Path, given: readonly string[]): ErrorDetails {
@@ -194,7 +199,7 @@ function unknownStage(path: Path, name: string, stages: Recipe['stages']): Error
   return problem(
     'preparation/unknown-stage',
     [...path, 'stage'],
-    `supplies[${path[1]}]: there is no stage "${name}".`,
+    `${writePath(path)}: there is no stage "${name}".`,
     name,
     names,
   )
@@ -222,7 +227,7 @@ function balanceProblems({ stages }: Recipe): readonly ErrorDetails[] {
 }
 
 function linkProblems(draft: Draft): readonly ErrorDetails[] {
-  return [...productProblems(draft), ...unusedProblems(draft), ...missingProblems(draft)]
+  return [...productProblems(draft), ...unusedProblems(draft), ...missingProblems(draft), ...stageProblems(draft)]
 }
 
 const main = (stages: readonly StageChemistry[]): readonly StageChemistry[] =>
@@ -291,6 +296,8 @@ function missingProblems({ stages, supplies, unlimited }: Draft): readonly Error
   return stages.flatMap((stage, index) => {
     const missing = [...stage.changes].filter(([key]) => uses(stage, key) && !there.has(key))
     for (const key of stage.changes.keys()) there.add(key)
+    for (const key of stages[index + 1]?.removes ?? [])
+      if (!supplies.some((supply) => supply.key === key && supply.stage > index)) there.delete(key)
     return missing.map(([, { formula }]) =>
       problem(
         'preparation/missing-supply',
@@ -313,8 +320,9 @@ function intermediatesOf({ stages, supplies, unlimited, productKey }: Draft): re
 }
 
 function multipliersOf(draft: Draft, problems: ErrorDetails[]): readonly Fraction[] {
-  const chain = main(draft.stages)
-  const answers = chainMultipliers(chain, intermediatesOf(draft))
+  const { stages } = draft
+  const chain = main(stages).filter((stage) => !changesStatesOnly(stage))
+  const answers = chainMultipliers(stages, chain, intermediatesOf(draft))
   const [answer] = answers
   if (answer === undefined || answers.length > 1) {
     problems.push(
@@ -328,8 +336,8 @@ function multipliersOf(draft: Draft, problems: ErrorDetails[]): readonly Fractio
     )
     return []
   }
-  const sign = answer.some((times) => times < 0n) ? -1n : 1n
-  if (answer.some((times) => times * sign <= 0n)) {
+  const sign = answer.some((each) => each < 0n) ? -1n : 1n
+  if (answer.some((each) => each * sign <= 0n)) {
     problems.push(
       problem(
         'preparation/stages-contradict',
@@ -341,9 +349,9 @@ function multipliersOf(draft: Draft, problems: ErrorDetails[]): readonly Fractio
     )
     return []
   }
-  let next = 0
-  return draft.stages.map(({ clears }) =>
-    clears === undefined ? fraction((answer[next++] as bigint) * sign) : fraction(0n),
+  const times = stages.map((stage) => fraction((answer[chain.indexOf(stage)] ?? 0n) * sign))
+  return stages.map((stage, index) =>
+    changesStatesOnly(stage) ? timesOfStateChange(stages, times, index) : (times[index] as Fraction),
   )
 }
 

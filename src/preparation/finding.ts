@@ -20,6 +20,7 @@ export interface Finding {
 /** Every finding there is. */
 export type FindingCode =
   | 'supply-short'
+  | 'supply-not-needed'
   | 'practically-equal'
   | 'not-the-scale-limits'
   | 'alkali-or-acid-cleared'

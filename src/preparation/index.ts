@@ -6,7 +6,7 @@
 export { assessPreparation } from './assess.js'
 export type { Assessment, UsedSupply } from './assessment-type.js'
 export type { Bench, BenchPlan, ClassOptions, ClassPlan, Making, MetalWaste, StoreLine } from './class-type.js'
-export type { CoolingEstimate } from './cooling.js'
+export type { CoolingEstimate, TooWarm } from './cooling.js'
 export type { Finding, FindingCode, Severity } from './finding.js'
 export { planPreparation } from './plan.js'
 export { planBenches, planClass } from './plan-class.js'
@@ -18,6 +18,7 @@ export type {
   MolalSupply,
   NormalSupply,
   Recipe,
+  RecipeAuxiliary,
   RecipeClaim,
   RecipeCrystallisation,
   RecipeInstruments,

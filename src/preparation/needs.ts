@@ -34,7 +34,7 @@ export function needPerScale(facts: RecipeFacts, supply: SupplyFacts): Fraction 
     const stage = stages[index] as StageChemistry
     if (index > supply.stage) share = multiplyFractions(share, stage.aliquot)
     stock = addFractions(
-      multiplyFractions(stock, stage.aliquot),
+      stage.removes.has(supply.key) ? zero : multiplyFractions(stock, stage.aliquot),
       multiplyFractions(movesIn(stage, supply.key), multipliers[index] as Fraction),
     )
     if (compareFractions(stock, zero) >= 0) continue
@@ -44,10 +44,11 @@ export function needPerScale(facts: RecipeFacts, supply: SupplyFacts): Fraction 
   return divideFractions(need, scaleMoles(facts))
 }
 
-/** The stage at which the next supply of the same substance takes over. */
-export function nextStage({ supplies, stages }: RecipeFacts, supply: SupplyFacts): number {
-  const later = supplies.filter(({ key, stage }) => key === supply.key && stage > supply.stage)
-  return later.reduce((first, { stage }) => Math.min(first, stage), stages.length)
+/** The stage at which the next supply of the same substance takes over, or what is left of this one is taken away. */
+export function nextStage({ supplies, stages }: RecipeFacts, { key, stage }: SupplyFacts): number {
+  const isNext = (index: number): boolean => supplies.some((other) => other.key === key && other.stage === index)
+  const end = stages.findIndex(({ removes }, index) => index > stage && (removes.has(key) || isNext(index)))
+  return end < 0 ? stages.length : end
 }
 
 function movesIn(stage: StageChemistry, key: SubstanceKey): Fraction {

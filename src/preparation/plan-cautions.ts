@@ -7,7 +7,7 @@ type Draft = Omit<Plan, 'findings' | 'cautions'>
 /** What can hurt someone in a plan, from what is taken, given off, made and done. */
 export function cautionsOf({ recipe }: RecipeFacts, plan: Draft): readonly Caution[] {
   return cautionsFor({
-    substances: [...suppliesOf(plan), ...washesOf(recipe.washes), { formula: plan.product.formula, form: 'solid' }],
+    substances: [...suppliesOf(plan), ...aidsOf(recipe), { formula: plan.product.formula, form: 'solid' }],
     gases: plan.stages.flatMap(({ gases }) => gases),
     operations: operationsOf(recipe),
     neutralisation: plan.stages.find(({ heat }) => heat !== undefined)?.heat,
@@ -24,8 +24,10 @@ function suppliesOf({ supplies }: Draft): readonly SubstanceFact[] {
   }))
 }
 
-function washesOf(washes: RecipeFacts['recipe']['washes'] = []): readonly SubstanceFact[] {
-  return washes.flatMap(({ substance, with: name }) => (substance === undefined ? [] : [{ formula: substance, name }]))
+/** Washes and other aids of which the recipe says what they are. */
+function aidsOf({ auxiliaries = [], washes = [] }: RecipeFacts['recipe']): readonly SubstanceFact[] {
+  const aids = [...auxiliaries, ...washes.map(({ substance, with: name }) => ({ substance, name }))]
+  return aids.flatMap(({ substance, name }) => (substance === undefined ? [] : [{ formula: substance, name }]))
 }
 
 /** Crystals that are washed or dried by drawing air through stand on a suction filter. */

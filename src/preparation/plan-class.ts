@@ -1,12 +1,14 @@
-import { asDimension, exact, sum } from '../quantity/index.js'
+import { asDimension, exact, type Quantity, sum } from '../quantity/index.js'
 import { classListSchema } from './class-schema.js'
 import type { Bench, BenchPlan, ClassOptions, ClassPlan } from './class-type.js'
 import { type RecipeFacts, readRecipe } from './facts.js'
 import { deepFreeze } from './freeze.js'
-import { planAt } from './plan.js'
+import { planAt, scaleOf } from './plan.js'
+import type { Plan } from './plan-type.js'
 
 import { readJson } from './read-json.js'
 import type { Recipe } from './recipe.js'
+import { resized } from './resize.js'
 import { storeLines } from './store.js'
 import { metalWaste } from './waste.js'
 
@@ -49,7 +51,8 @@ import { metalWaste } from './waste.js'
 export function planClass(recipe: Recipe, benches: readonly Bench[], options: ClassOptions = {}): ClassPlan {
   const facts = readRecipe(recipe)
   const list = readJson(classListSchema, { benches, options }, 'class')
-  const plans = list.benches.map((bench) => ({ name: bench.name, plan: planAt(factsAt(facts, bench)) }))
+  const own = planAt(facts)
+  const plans = list.benches.map((bench) => ({ name: bench.name, plan: planAt(factsAt(facts, own, bench)) }))
   return classPlanOf(facts, plans, list.options)
 }
 
@@ -82,17 +85,23 @@ export function planClass(recipe: Recipe, benches: readonly Bench[], options: Cl
  */
 export function* planBenches(recipe: Recipe, benches: Iterable<Bench>): Generator<BenchPlan, void, undefined> {
   const facts = readRecipe(recipe)
+  const own = planAt(facts)
   for (const bench of benches) {
     const [read] = readJson(classListSchema, { benches: [bench], options: {} }, 'class').benches as [Bench]
-    yield Object.freeze({ name: read.name, plan: planAt(factsAt(facts, read)) })
+    yield Object.freeze({ name: read.name, plan: planAt(factsAt(facts, own, read)) })
   }
 }
 
 /** The recipe at the scale of one bench. A new substance to scale by is checked as a new recipe. */
-function factsAt(facts: RecipeFacts, { scale }: Bench): RecipeFacts {
+function factsAt(facts: RecipeFacts, own: Plan, { scale }: Bench): RecipeFacts {
   const of = scale.of ?? facts.recipe.scale?.of ?? facts.recipe.product
   const recipe = { ...facts.recipe, scale: { ...scale, of } }
-  return of === facts.recipe.scale?.of ? { ...facts, recipe } : readRecipe(recipe)
+  const isOwn = of === facts.recipe.scale?.of
+  const at = isOwn ? { ...facts, recipe } : readRecipe(recipe)
+  const times = isOwn
+    ? (scaleOf(at) as Quantity<'amount'>).dividedBy(own.scale.amount)
+    : planAt(at).theoretical.amount.dividedBy(own.theoretical.amount)
+  return { ...at, recipe: resized(facts.recipe, recipe.scale, times.value) }
 }
 
 function classPlanOf(facts: RecipeFacts, benches: readonly BenchPlan[], options: ClassOptions): ClassPlan {

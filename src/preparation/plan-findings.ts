@@ -1,4 +1,6 @@
-import { exact, type Quantity } from '../quantity/index.js'
+import { Decimal } from '../decimal.js'
+import { asDimension, type Quantity, quantity } from '../quantity/index.js'
+import { speciesKey } from '../stoichiometry/index.js'
 import type { RecipeFacts } from './facts.js'
 import type { Finding } from './finding.js'
 import type { Plan, PlannedSupply } from './plan-type.js'
@@ -26,6 +28,7 @@ export function findingsOf(facts: RecipeFacts, plan: Draft): readonly Finding[] 
 }
 
 function shortFindings({ substance, amount, need, excess, index }: PlannedSupply): readonly Finding[] {
+  if (excess === undefined) return [notNeeded(substance, amount, index)]
   if (excess.equivalents.value.gte('0.999999999999')) return []
   return [
     {
@@ -36,6 +39,16 @@ function shortFindings({ substance, amount, need, excess, index }: PlannedSupply
       path: ['supplies', index],
     },
   ]
+}
+
+function notNeeded(substance: string, amount: Quantity<'amount'>, index: number): Finding {
+  return {
+    code: 'supply-not-needed',
+    severity: 'remark',
+    message: `Nothing of the ${substance} is needed: earlier stages leave nothing for it to remove.`,
+    numbers: { taken: amount },
+    path: ['supplies', index],
+  }
 }
 
 function clearingFindings({ substance, naiveNeed, need, index }: PlannedSupply): readonly Finding[] {
@@ -98,8 +111,8 @@ function vesselFindings(
 
 /** Whether two equivalents are within one per cent of each other. */
 function closeTo(a: PlannedSupply, b: PlannedSupply): boolean {
-  const [x, y] = [a.excess.equivalents.value, b.excess.equivalents.value]
-  return x.minus(y).abs().lte(y.times(practically))
+  const [x, y] = [a.excess?.equivalents.value, b.excess?.equivalents.value]
+  return x !== undefined && y !== undefined && x.minus(y).abs().lte(y.times(practically))
 }
 
 function equalFindings({ supplies, limiting }: Draft): readonly Finding[] {
@@ -110,7 +123,7 @@ function equalFindings({ supplies, limiting }: Draft): readonly Finding[] {
       code: 'practically-equal',
       severity: 'remark',
       message: `${supply.substance} is within 1 % of limiting as well.`,
-      numbers: { equivalents: supply.excess.equivalents },
+      numbers: excessNumbers(supply),
       path: ['supplies', supply.index],
     }))
 }
@@ -156,19 +169,23 @@ function scaleFindings({ recipe, supplies, scaleKey }: RecipeFacts, { limiting, 
 }
 
 function claimFinding(plan: Draft, claim: RecipeClaim, index: number): Finding {
-  const supply = plan.supplies.find(({ substance }) => substance === claim.of)
+  const supply = plan.supplies.find(({ substance }) => speciesKey(substance) === speciesKey(claim.of))
   const holds =
     supply !== undefined && (claim.limiting === undefined || limits(plan, supply)) && excessHolds(supply, claim)
-  const numbers =
-    supply === undefined ? {} : { equivalents: supply.excess.equivalents, excess: supply.excess.percentExcess }
   const told = claim.excess === undefined ? 'limits' : `is in ${claim.excess} excess`
   return {
     code: holds ? 'claim-holds' : 'claim-does-not-hold',
     severity: holds ? 'remark' : 'doubt',
     message: `That ${claim.of} ${told} ${holds ? 'holds' : 'does not hold'} by the amounts given.`,
-    numbers,
+    numbers: excessNumbers(supply),
     path: ['claims', index],
   }
+}
+
+/** Both ways to say how a supply compares with its need. */
+function excessNumbers(supply: PlannedSupply | undefined): Finding['numbers'] {
+  if (supply?.excess === undefined) return {}
+  return { equivalents: supply.excess.equivalents, excess: supply.excess.percentExcess }
 }
 
 function limits({ limiting, supplies }: Draft, supply: PlannedSupply): boolean {
@@ -181,7 +198,8 @@ function limits({ limiting, supplies }: Draft, supply: PlannedSupply): boolean {
 /** An excess holds if it agrees to the last digit it was stated with. */
 function excessHolds({ excess }: PlannedSupply, claim: RecipeClaim): boolean {
   if (claim.excess === undefined) return true
-  const stated = chosen(claim.excess, 'ratio').to('%')
-  const half = exact('0.5 %')
-  return excess.percentExcess.minus(stated).value.abs().lte(half.value)
+  if (excess === undefined) return false
+  const stated = asDimension(quantity(claim.excess, { wholeNumberZeros: 'significant' }), 'ratio').to('%')
+  const half = new Decimal(10).pow(stated.place as number).div(2)
+  return excess.percentExcess.value.minus(stated.value).abs().lte(half)
 }

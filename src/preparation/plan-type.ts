@@ -30,8 +30,8 @@ export interface PlannedSupply {
   readonly need: Quantity<'amount'>
   /** Amount taken. */
   readonly amount: Quantity<'amount'>
-  /** How the two compare. */
-  readonly excess: Excess
+  /** How the two compare; absent where nothing of it is needed. */
+  readonly excess: Excess | undefined
   /** Whether it is weighed or measured out. */
   readonly by: 'weigh' | 'measure'
   /** What is weighed or measured, as a formula: the hydrate, where a hydrate is weighed. */
@@ -62,6 +62,8 @@ export interface PlannedStage {
   readonly limiting: string | undefined
   /** For a stage that only clears a leftover: of what. */
   readonly clears: string | undefined
+  /** What is filtered off, decanted or washed away before it, apart from what there is always enough of. */
+  readonly removed: readonly Portion[]
   /** Gases that leave, with their volumes as ideal gases. */
   readonly gases: readonly GasVolume[]
   /** Heat that a strong acid and a strong base release in it, an estimate; absent where no value is known. */

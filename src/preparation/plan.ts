@@ -9,7 +9,7 @@ import { cautionsOf } from './plan-cautions.js'
 import { findingsOf } from './plan-findings.js'
 import type { Excess, Plan, PlannedStage, PlannedSupply, Portion } from './plan-type.js'
 import type { Recipe } from './recipe.js'
-import { isTrace, type StageRun } from './run.js'
+import { type Contents, isTrace, type StageRun } from './run.js'
 import { gasesOf, heatOf } from './stage-effects.js'
 import { chosen, measureOf } from './supply.js'
 
@@ -172,6 +172,7 @@ function plannedStage(facts: RecipeFacts, index: number, run: StageRun): Planned
     extent: amountOf(run.extent, stage.name).named({ symbol: 'ξ', label: `extent of ${stage.name}` }),
     limiting: run.limiting && writtenAs(stages, run.limiting),
     clears: stage.clears && writtenAs(stages, stage.clears),
+    removed: portionsOf(facts, run.removed),
     gases: gasesOf(facts, stage, run),
     heat: heatOf(stage, run),
   }
@@ -200,8 +201,9 @@ function plannedSupply(facts: RecipeFacts, { supply, need, amount }: Poured): Pl
   }
 }
 
-/** Equivalents and per cent excess of what was taken over what was needed. */
-export function excessOf(taken: Quantity<'amount'>, need: Quantity<'amount'>, of: string): Excess {
+/** Equivalents and per cent excess of what was taken over what was needed; nothing where there is no need to compare with. */
+export function excessOf(taken: Quantity<'amount'>, need: Quantity<'amount'>, of: string): Excess | undefined {
+  if (need.value.isZero()) return undefined
   const equivalents = taken.dividedBy(need).named({ label: `equivalents of ${of}`, of })
   return {
     equivalents,
@@ -233,18 +235,19 @@ export function limitingOf(facts: RecipeFacts, course: Course): readonly string[
 }
 
 /** What is in the liquor beside the product in the end. */
-export function leftoversOf(facts: RecipeFacts, course: Course): readonly Portion[] {
-  const gases = new Set(
-    facts.stages.flatMap(({ changes }) => [...changes].filter(([, { gas }]) => gas).map(([key]) => key)),
-  )
-  return [...course.contents]
-    .filter(([key, form]) => key !== facts.productKey && !facts.unlimited.has(key) && !gases.has(key) && !isTrace(form))
+export function leftoversOf(facts: RecipeFacts, { contents }: Course): readonly Portion[] {
+  return portionsOf(facts, new Map([...contents].filter(([key]) => key !== facts.productKey)))
+}
+
+/** Amounts of what is in a vessel, without gases, traces and what there is always enough of. */
+function portionsOf({ stages, unlimited }: RecipeFacts, contents: Contents): readonly Portion[] {
+  const gases = new Set(stages.flatMap(({ changes }) => [...changes].filter(([, { gas }]) => gas).map(([key]) => key)))
+  return [...contents]
+    .filter(([key, form]) => !unlimited.has(key) && !gases.has(key) && !isTrace(form))
     .map(([key, form]) => {
-      const formula = writtenAs(facts.stages, key)
-      return {
-        formula,
-        amount: amountOf(form, formula).named({ symbol: 'n', of: formula, label: `amount of ${formula} left` }),
-      }
+      const formula = writtenAs(stages, key)
+      const names = { symbol: 'n', of: formula, label: `amount of ${formula} left` } as const
+      return { formula, amount: amountOf(form, formula).named(names) }
     })
 }
 

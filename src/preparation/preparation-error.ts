@@ -19,6 +19,8 @@ export type PreparationCode =
   | 'preparation/unused-supply'
   | 'preparation/supply-twice'
   | 'preparation/missing-supply'
+  | 'preparation/clears-nothing'
+  | 'preparation/removes-nothing'
   | 'preparation/stages-not-linked'
   | 'preparation/stages-contradict'
   | 'preparation/unknown-supply'

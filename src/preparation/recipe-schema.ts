@@ -2,7 +2,7 @@ import * as z from 'zod/mini'
 import { operations } from '../cautions/facts.js'
 import { type GasConditionsName, gasConditions } from '../product/index.js'
 import type { Recipe } from './recipe.js'
-import { equationText, formulaText, numberOf, words } from './schema-parts.js'
+import { equationText, formulaText, numberOf, readingOf, words } from './schema-parts.js'
 
 const common = {
   substance: /* @__PURE__ */ formulaText(),
@@ -70,6 +70,7 @@ const stage = /* @__PURE__ */ z.strictObject({
   steps: z.optional(z.array(words())),
   clears: z.optional(formulaText()),
   aliquot: z.optional(numberOf('ratio')),
+  removes: z.optional(z.array(formulaText())),
 })
 
 const weights = /* @__PURE__ */ z.union([
@@ -96,6 +97,16 @@ export const recipeSchema: z.ZodMiniType<Recipe> = /* @__PURE__ */ z.strictObjec
   productName: z.optional(words()),
   stages: z.array(stage).check(z.minLength(1), z.maxLength(50)),
   supplies: z.array(supply).check(z.minLength(1), z.maxLength(100)),
+  auxiliaries: z.optional(
+    z.array(
+      z.strictObject({
+        name: words(),
+        amount: numberOf('mass', 'volume'),
+        stage: z.optional(words()),
+        substance: z.optional(formulaText()),
+      }),
+    ),
+  ),
   scale: z.optional(
     z.strictObject({ of: formulaText(), amount: z.optional(numberOf('amount')), mass: z.optional(numberOf('mass')) }),
   ),
@@ -131,7 +142,7 @@ export const recipeSchema: z.ZodMiniType<Recipe> = /* @__PURE__ */ z.strictObjec
       z.strictObject({
         of: formulaText(),
         limiting: z.optional(z.literal(true)),
-        excess: z.optional(numberOf('ratio')),
+        excess: z.optional(readingOf('ratio')),
       }),
     ),
   ),

@@ -16,6 +16,11 @@ export interface RecipeStage {
   readonly clears?: string
   /** The fraction of the solution that goes on into this stage, such as `0.5`; all of it unless said. */
   readonly aliquot?: string
+  /**
+   * What is taken away before this stage, as formulas: a solid that is filtered off, what is decanted or washed out of a
+   * precipitate, a gas that is boiled out. It takes no part from here on and is not in the liquor at the end.
+   */
+  readonly removes?: readonly string[]
 }
 
 /** What the preparation is scaled by: a chosen amount or mass of one substance, product or supply. */
@@ -152,6 +157,18 @@ export type RecipeSupply =
   | LiquidSupply
   | UnlimitedSupply
 
+/** What is taken and takes no part in the equations: solvent, charcoal, acid against hydrolysis, ethanol that brings crystals down. */
+export interface RecipeAuxiliary {
+  /** What it is: `95 % ethanol`. */
+  readonly name: string
+  /** Mass or volume at the scale of the recipe: `20 mL`. */
+  readonly amount: string
+  /** The stage it goes into. */
+  readonly stage?: string
+  /** What it is as a formula, for its cautions: `C2H6O` for ethanol. */
+  readonly substance?: string
+}
+
 /** What the instruments of the bench can show. */
 export interface RecipeInstruments {
   /** Readability of the balance: `0.001 g`, which is also the default. */
@@ -190,7 +207,7 @@ export interface RecipeClaim {
   readonly of: string
   /** That it is the limiting reagent. */
   readonly limiting?: true
-  /** That it is in excess by so much: `14 %`. */
+  /** That it is in excess by so much: `14 %`; `0 %` for exactly what is needed. */
   readonly excess?: string
 }
 
@@ -227,6 +244,8 @@ export interface Recipe {
   readonly stages: readonly RecipeStage[]
   /** What is taken, in any order. */
   readonly supplies: readonly RecipeSupply[]
+  /** What else is taken: solvents and other aids that the equations do not show. */
+  readonly auxiliaries?: readonly RecipeAuxiliary[]
   /** What the amounts are worked out from; may be left out where every supply is `asPrinted`. */
   readonly scale?: RecipeScale
   /** What the instruments can show. */

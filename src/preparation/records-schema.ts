@@ -27,6 +27,7 @@ export const recordsSchema: z.ZodMiniType<Records> = /* @__PURE__ */ z.strictObj
     z.array(
       z.strictObject({
         substance: formulaText(),
+        stage: z.optional(words()),
         gross: mass,
         tare: mass,
         mass,

@@ -4,6 +4,8 @@ import type { ConstantMassCriterionName } from '../product/index.js'
 export interface SupplyRecord {
   /** The substance, as in the equations. */
   readonly substance: string
+  /** The stage it went into, where the same substance goes into several; the first that has no record yet unless said. */
+  readonly stage?: string
   /** Vessel and substance together: `27.455 g`. */
   readonly gross?: string
   /** The empty vessel: `24.200 g`. */

@@ -1,7 +1,7 @@
 import type { Decimal } from '../decimal.js'
 import { compareFractions, divideFractions, type Fraction, fraction } from '../fraction.js'
 import type { Quantity } from '../quantity/index.js'
-import type { StageChemistry } from './chemistry.js'
+import { changesStatesOnly, type StageChemistry, startOf } from './chemistry.js'
 import { addForms, type Form, formOf, molesOf, nothing, scaleForm } from './form.js'
 import type { SubstanceKey } from './substance.js'
 
@@ -18,6 +18,8 @@ export interface StageRun {
   readonly before: Contents
   /** What is there after it. */
   readonly after: Contents
+  /** What was taken away before it. */
+  readonly removed: Contents
 }
 
 /** Below this fraction of what went in, a difference is rounding of the last digits, not substance. */
@@ -38,12 +40,33 @@ export function takeAliquot(contents: Contents, share: Fraction): Contents {
   return new Map([...contents].map(([key, form]) => [key, scaleForm(form, share)]))
 }
 
+/** Parts what is taken away from what goes on. */
+export function takeAway(
+  contents: Contents,
+  keys: ReadonlySet<SubstanceKey>,
+): readonly [removed: Contents, left: Contents] {
+  const entries = [...contents]
+  return [new Map(entries.filter(([key]) => keys.has(key))), new Map(entries.filter(([key]) => !keys.has(key)))]
+}
+
 /** Runs a stage until what it uses first runs out; unlimited substances never do. */
-export function runStage(stage: StageChemistry, before: Contents, unlimited: ReadonlySet<SubstanceKey>): StageRun {
-  const { extent, limiting } = extentOf(stage, before, unlimited)
+export function runStage(
+  stage: StageChemistry,
+  before: Contents,
+  unlimited: ReadonlySet<SubstanceKey>,
+): Omit<StageRun, 'removed'> {
+  const { extent, limiting } = changesStatesOnly(stage)
+    ? { extent: allOf(stage, before), limiting: undefined }
+    : extentOf(stage, before, unlimited)
   let after = before
   for (const [key, { moles }] of stage.changes) after = changed(after, key, extent, moles)
   return { extent, limiting, before, after: withoutTraces(after) }
+}
+
+/** The extent of a stage that only changes states: all there is of what it starts from. */
+function allOf(stage: StageChemistry, contents: Contents): Form {
+  const { key, coefficient } = startOf(stage)
+  return scaleForm(contents.get(key) ?? nothing, divideFractions(fraction(1n), coefficient))
 }
 
 function extentOf(

@@ -70,7 +70,7 @@ function usedTable(used: readonly UsedSupply[]): Block {
       name,
       { quantity: brief(measure) },
       { quantity: brief(amount) },
-      { quantity: brief(excess.equivalents, 3) },
+      excess === undefined ? 'not needed' : { quantity: brief(excess.equivalents, 3) },
       recorded ? 'recorded' : 'as planned',
     ]),
   }

@@ -71,7 +71,7 @@ function suppliesTable(supplies: readonly PlannedSupply[]): Block {
       { quantity: supply.measure },
       takenOf(supply),
       { quantity: brief(supply.amount) },
-      { quantity: brief(supply.excess.equivalents, 3) },
+      supply.excess === undefined ? 'not needed' : { quantity: brief(supply.excess.equivalents, 3) },
     ]),
   }
 }

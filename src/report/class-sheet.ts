@@ -1,4 +1,5 @@
 import type { ClassPlan, StoreLine } from '../preparation/index.js'
+import { type Quantity, roundTo } from '../quantity/index.js'
 import { brief } from './brief.js'
 import { type Cell, csvOf } from './csv.js'
 import { findingLines } from './finding-lines.js'
@@ -73,16 +74,16 @@ export function classCsv({ benches }: ClassPlan): string {
       supply.taken,
       supply.measure.value.toFixed(),
       supply.measure.unit,
-      plainNumber(brief(supply.amount)),
-      plainNumber(brief(supply.excess.equivalents)),
-      brief(plan.theoretical.mass, 5).value.toFixed(),
+      plainNumber(supply.amount, 4),
+      supply.excess === undefined ? '' : plainNumber(supply.excess.equivalents, 4),
+      plainNumber(plan.theoretical.mass, 5),
     ]),
   )
   return csvOf([head, ...rows])
 }
 
-function plainNumber(q: ReturnType<typeof brief>): string {
-  return q.value.toFixed()
+function plainNumber(q: Quantity, figures: number): string {
+  return roundTo(q, { figures }).value.toFixed()
 }
 
 function sheetOf(plan: ClassPlan): Sheet {

@@ -1,0 +1,143 @@
+import { assessPreparation, planPreparation, type Records } from 'saltwright/preparation'
+import { describe, expect, it } from 'vitest'
+import { zincSulfate } from './recipes.js'
+
+const recipe = { ...zincSulfate, crystallisation: { temperature: '5 degC', water: '8 mL' } }
+const records = (product: Records['product'], supplies: Records['supplies'] = []): Records => ({
+  format: 'saltwright/records@1',
+  bench: 'Bench 1',
+  supplies,
+  product,
+})
+const codes = (given: Records): readonly string[] => assessPreparation(recipe, given).findings.map(({ code }) => code)
+const oxide = { substance: 'ZnO', gross: '27.455 g', tare: '24.200 g' }
+
+describe('an assessment', () => {
+  const assessment = assessPreparation(
+    planPreparation(recipe),
+    records({ gross: '20.317 g', tare: '11.204 g' }, [oxide]),
+  )
+
+  it('weighs by difference and keeps the figures that the weighings allow', () => {
+    expect(assessment.actual.mass.toString()).toBe('9.113 g')
+    expect(assessment.theoretical.mass.toString()).toBe('11.50 g')
+    expect(assessment.percentYield.toString()).toBe('79.24 %')
+  })
+
+  it('says what was recorded and what counts as planned', () => {
+    expect(assessment.used.map(({ substance, recorded, measure }) => `${substance} ${recorded} ${measure}`)).toEqual([
+      'ZnO true 3.255 g',
+      'H2SO4 false 14.66666667 mL',
+    ])
+    expect(assessment.findings).toEqual([])
+  })
+
+  it('accounts for the loss without making it add up', () => {
+    expect(assessment.losses.map(({ item, mass }) => `${item} ${mass}`)).toEqual([
+      'theoretical 11.50 g',
+      'left in liquor 3.54 g',
+      'washed away undefined',
+      'recovered 9.113 g',
+      'unexplained -1.15 g',
+    ])
+  })
+
+  it('takes the recipe as well as the plan', () => {
+    const again = assessPreparation(recipe, records({ gross: '20.317 g', tare: '11.204 g' }, [oxide]))
+    expect(JSON.stringify(again)).toBe(JSON.stringify(assessment))
+  })
+})
+
+describe('the product', () => {
+  it.each([
+    { how: 'from a tared balance', product: { mass: '9.113 g' } },
+    {
+      how: 'with cap and label weighed apart',
+      product: { gross: '21.787 g', tare: ['11.204 g', '1.352 g', '0.118 g'] },
+    },
+    { how: 'from the last weighing of a series', product: { series: ['20.400 g', '20.317 g'], tare: '11.204 g' } },
+    {
+      how: 'from two vessels',
+      product: {
+        vessels: [
+          { gross: '15.204 g', tare: '11.204 g' },
+          { gross: '16.314 g', tare: '11.201 g' },
+        ],
+      },
+    },
+  ])('is weighed $how', ({ product }) => {
+    expect(assessPreparation(recipe, records(product)).actual.mass.toString()).toBe('9.113 g')
+  })
+
+  it('is corrected for its purity', () => {
+    const { correctedYield } = assessPreparation(recipe, records({ mass: '9.113 g', purity: '98.0 %' }))
+    expect(correctedYield?.toString()).toBe('77.6 %')
+  })
+})
+
+describe('findings of an assessment', () => {
+  it.each<{ what: string; given: Records; found: readonly string[] }>([
+    {
+      what: 'gross below tare',
+      given: records({ gross: '11.2 g', tare: '20.3 g' }, [oxide]),
+      found: ['gross-below-tare'],
+    },
+    {
+      what: 'nothing obtained',
+      given: records({ gross: '11.2 g', tare: '11.2 g' }, [oxide]),
+      found: ['nothing-obtained'],
+    },
+    { what: 'over 100 %', given: records({ mass: '12.62 g' }, [oxide]), found: ['yield-over-100'] },
+    { what: 'the limiting supply not recorded', given: records({ mass: '9 g' }), found: ['supply-not-recorded'] },
+    {
+      what: 'a supply with gross below tare counts as planned',
+      given: records({ mass: '9 g' }, [{ substance: 'ZnO', gross: '24.2 g', tare: '27.5 g' }]),
+      found: ['gross-below-tare', 'supply-not-recorded'],
+    },
+    {
+      what: 'still falling',
+      given: records({ series: ['20.400 g', '20.317 g'], tare: '11.204 g', constancy: { within: '0.005 g' } }, [oxide]),
+      found: ['not-constant-mass'],
+    },
+    {
+      what: 'at rest by a named criterion',
+      given: records({ series: ['20.3174 g', '20.3171 g'], tare: '11.2040 g', constancy: 'ph-eur' }, [oxide]),
+      found: [],
+    },
+    {
+      what: 'a series of one weighing is no series',
+      given: records({ series: ['20.317 g'], tare: '11.204 g', constancy: 'ph-eur' }, [oxide]),
+      found: [],
+    },
+  ])('$what', ({ given, found }) => expect(codes(given)).toEqual(found))
+
+  it('explains a yield over 100 % by what the data speak for first', () => {
+    const { explanations, percentYield } = assessPreparation(
+      recipe,
+      records(
+        { series: ['24.20 g', '23.82 g'], tare: '11.204 g', constancy: 'school-balance', mayBeIncluded: ['1.11 g'] },
+        [oxide],
+      ),
+    )
+    expect(percentYield.value.gt(100)).toBe(true)
+    expect(explanations[0]?.support).toBe('supported')
+  })
+})
+
+describe('what was really used', () => {
+  it('decides what limits', () => {
+    const used = [oxide, { substance: 'H2SO4', volume: '10.0 mL' }]
+    const { limiting, percentYield } = assessPreparation(recipe, records({ mass: '8.000 g' }, used))
+    expect(limiting).toEqual(['H2SO4'])
+    expect(percentYield.toString()).toBe('92.7 %')
+  })
+
+  it('counts with the assay and the concentration of this very bottle', () => {
+    const used = [
+      { substance: 'ZnO', mass: '3.255 g', assay: '98.0 %' },
+      { substance: 'H2SO4', volume: '14.7 mL', concentration: '2.957 mol/L' },
+    ]
+    const assessment = assessPreparation(recipe, records({ mass: '8.000 g' }, used))
+    expect(assessment.used.map(({ amount }) => amount.toString())).toEqual(['0.0392 mol', '0.0435 mol'])
+  })
+})

@@ -1,0 +1,120 @@
+import { planBenches, planClass, type Recipe } from 'saltwright/preparation'
+import { describe, expect, it } from 'vitest'
+import { zincSulfate } from './recipes.js'
+
+const acid = { form: 'solution', substance: 'H2SO4', concentration: '3.00 mol/L', excessFactor: '1.10' } as const
+const withStock = (madeFrom: object): Recipe =>
+  ({
+    ...zincSulfate,
+    supplies: [
+      { form: 'solid', substance: 'ZnO' },
+      { ...acid, madeFrom },
+    ],
+  }) as Recipe
+const benches = [
+  { name: 'Bench 1', scale: { amount: '0.0400 mol' } },
+  { name: 'Bench 2', scale: { mass: '14.377 g' } },
+]
+const toPrepare = (options: Parameters<typeof planClass>[2]): readonly string[] =>
+  planClass(zincSulfate, benches, options).store.map((line) => line.toPrepare.toString())
+
+describe('a class', () => {
+  it('plans every bench at its own scale', () => {
+    const { benches: plans } = planClass(zincSulfate, benches)
+    expect(plans.map(({ name, plan }) => `${name} ${plan.supplies[0]?.measure}`)).toEqual([
+      'Bench 1 3.255 g',
+      'Bench 2 4.069 g',
+    ])
+  })
+
+  it.each([
+    { what: 'without spare', options: {}, store: ['7.324 g', '33.0 mL'] },
+    { what: 'with two benches more', options: { spare: { benches: 2 } }, store: ['14.65 g', '66.0 mL'] },
+    { what: 'with a quarter more', options: { spare: { percent: '25 %' } }, store: ['9.155 g', '41.2 mL'] },
+    {
+      what: 'in whole containers',
+      options: { containers: { mass: '5 g', volume: '250 mL' } },
+      store: ['10 g', '250 mL'],
+    },
+  ])('adds up what to prepare $what', ({ options, store }) => expect(toPrepare(options)).toEqual(store))
+
+  it.each([
+    { from: { massFraction: '96 %', density: '1.84 g/mL' }, take: '5.50', stockIntoWater: true },
+    { from: { concentration: '6.00 mol/L' }, take: '16.50', stockIntoWater: false },
+  ])('says how a solution is made from $from', ({ from, take, stockIntoWater }) => {
+    const making = planClass(withStock(from), benches).store[1]?.making
+    expect(making?.take.value.toFixed(2)).toBe(take)
+    expect(making?.makeUpTo.toString()).toBe('33.0 mL')
+    expect(making?.stockIntoWater).toBe(stockIntoWater)
+  })
+
+  it('says how a solution is made from a solid', () => {
+    const recipe: Recipe = {
+      format: 'saltwright/recipe@1',
+      title: 'Barium sulfate',
+      product: 'BaSO4',
+      scale: { of: 'BaSO4', amount: '0.0100 mol' },
+      stages: [{ name: 'Precipitate', equation: 'BaCl2 + Na2SO4 -> BaSO4 + 2NaCl' }],
+      supplies: [
+        {
+          form: 'solution',
+          substance: 'BaCl2',
+          concentration: '0.100 mol/L',
+          madeFrom: { solid: 'BaCl2·2H2O', assay: '99 %' },
+        },
+        { form: 'solution', substance: 'Na2SO4', concentration: '0.500 mol/L' },
+      ],
+    }
+    const [barium, sodium] = planClass(recipe, [{ name: 'Bench 1', scale: { amount: '0.0100 mol' } }]).store
+    expect(barium?.making?.from).toBe('BaCl2·2H2O')
+    expect(barium?.making?.take.value.toFixed(3)).toBe('2.467')
+    expect(sodium?.making).toBeUndefined()
+  })
+
+  it('lets a bench scale by another substance', () => {
+    const [bench] = planClass(zincSulfate, [{ name: 'Bench 1', scale: { of: 'ZnO', mass: '3.255 g' } }]).benches
+    expect(bench?.plan.theoretical.mass.value.toFixed(2)).toBe('11.50')
+  })
+
+  it('counts what leaves of each metal, at most and at least', () => {
+    const { waste, liquidWaste } = planClass(zincSulfate, benches)
+    expect(
+      waste.map(({ metal, used, inLiquor }) => `${metal} ${used.value.toFixed(3)} ${inLiquor.value.toFixed(3)}`),
+    ).toEqual(['Zn 0.090 0.000'])
+    expect(liquidWaste.toString()).toBe('33.0 mL')
+  })
+
+  it('has no liquid waste where everything is weighed, and no metal where there is none', () => {
+    const recipe: Recipe = {
+      format: 'saltwright/recipe@1',
+      title: 'Ammonium sulfate',
+      product: '(NH4)2SO4',
+      scale: { of: '(NH4)2SO4', amount: '0.1 mol' },
+      stages: [{ name: 'neutralise', equation: '2NH4HCO3 + H2SO4 -> (NH4)2SO4 + 2H2O + 2CO2(g)' }],
+      supplies: [
+        { form: 'solid', substance: 'NH4HCO3' },
+        { form: 'solid', substance: 'H2SO4' },
+      ],
+    }
+    const plan = planClass(recipe, [{ name: 'Bench 1', scale: { amount: '0.1 mol' } }])
+    expect(plan.waste).toEqual([])
+    expect(plan.liquidWaste.toString()).toBe('0 mL')
+  })
+
+  it('puts the bench in front of what should be looked at, and leaves remarks to the bench sheets', () => {
+    const short = { ...zincSulfate, supplies: [zincSulfate.supplies[0], { ...acid, excessFactor: '0.9' }] } as Recipe
+    const { findings } = planClass(short, benches)
+    expect(findings.map(({ path, code }) => `${path.join('.')} ${code}`)).toEqual([
+      'benches.0.supplies.1 supply-short',
+      'benches.1.supplies.1 supply-short',
+    ])
+  })
+
+  it('can be planned bench by bench', () => {
+    const plans = planBenches(zincSulfate, benches)
+    expect(plans.next().value?.name).toBe('Bench 1')
+    expect(JSON.stringify([...planBenches(zincSulfate, benches)])).toBe(
+      JSON.stringify(planClass(zincSulfate, benches).benches),
+    )
+  })
+})

@@ -1,0 +1,240 @@
+import { isSaltwrightError } from 'saltwright'
+import { assessPreparation, planClass, planPreparation, type Recipe, type Records } from 'saltwright/preparation'
+import { describe, expect, it } from 'vitest'
+import { zincSulfate } from './recipes.js'
+
+type Json = Record<string, unknown>
+
+/** Path and code of every problem that a call reports. */
+function problemsOf(call: () => unknown): readonly string[] {
+  try {
+    call()
+  } catch (error) {
+    if (!isSaltwrightError(error)) throw error
+    return (error.problems ?? [error]).map(({ path = [], code }) => `${path.join('.')} ${code}`)
+  }
+  return []
+}
+
+const plan = (change: Json): readonly string[] =>
+  problemsOf(() => planPreparation({ ...zincSulfate, ...change } as Recipe))
+const [oxide, acid] = zincSulfate.supplies as readonly [Json, Json]
+const [dissolve, crystallise] = zincSulfate.stages as readonly [Json, Json]
+
+describe('a recipe is refused, with every mistake and its place', () => {
+  it.each<{ what: string; change: Json; problems: readonly string[] }>([
+    { what: 'another format', change: { format: 'x' }, problems: ['format preparation/unknown-choice'] },
+    { what: 'no title', change: { title: undefined }, problems: ['title preparation/missing'] },
+    { what: 'an empty title', change: { title: '' }, problems: ['title preparation/wrong-type'] },
+    { what: 'a number as title', change: { title: 7 }, problems: ['title preparation/wrong-type'] },
+    { what: 'a key of another format', change: { yield: '80 %' }, problems: ['yield preparation/unknown-key'] },
+    { what: 'no stages', change: { stages: [] }, problems: ['stages preparation/wrong-type'] },
+    { what: 'stages that are no list', change: { stages: {} }, problems: ['stages preparation/wrong-type'] },
+    {
+      what: 'more stages than anybody runs',
+      change: { stages: Array.from({ length: 51 }, () => dissolve) },
+      problems: ['stages preparation/wrong-type'],
+    },
+    {
+      what: 'an unknown symbol in the product',
+      change: { product: 'ZzSO4' },
+      problems: ['product formula/unknown-symbol'],
+    },
+    {
+      what: 'an equation without an arrow and a formula of another alphabet, both at once',
+      change: { product: 'СuSO4', stages: [{ name: 'a', equation: 'ZnO + H2SO4' }] },
+      problems: ['product formula/look-alike', 'stages.0.equation equation/missing-arrow'],
+    },
+    {
+      what: 'an unbalanced stage',
+      change: { stages: [{ ...dissolve, equation: 'ZnO + H2SO4 -> ZnSO4' }, crystallise] },
+      problems: ['stages.0.equation preparation/unbalanced-stage'],
+    },
+    {
+      what: 'an unbalanced charge',
+      change: { stages: [{ ...dissolve, equation: 'Zn -> Zn^2+' }, crystallise] },
+      problems: ['stages.0.equation preparation/unbalanced-stage'],
+    },
+    {
+      what: 'a product that no stage makes',
+      change: { product: 'CuSO4·5H2O' },
+      problems: ['product preparation/product-not-made'],
+    },
+    {
+      what: 'a scale of something else',
+      change: { scale: { of: 'NaCl', amount: '1 mol' } },
+      problems: ['scale.of preparation/scale-not-in-stages'],
+    },
+    {
+      what: 'an amount and a mass as scale',
+      change: { scale: { of: 'ZnO', amount: '1 mol', mass: '1 g' } },
+      problems: ['scale preparation/two-amount-rules'],
+    },
+    { what: 'neither of them', change: { scale: { of: 'ZnO' } }, problems: ['scale preparation/no-amount-rule'] },
+    { what: 'no scale at all', change: { scale: undefined }, problems: ['scale preparation/no-amount-rule'] },
+    {
+      what: 'grams for moles',
+      change: { scale: { of: 'ZnO', amount: '3.255 g' } },
+      problems: ['scale.amount preparation/wrong-dimension'],
+    },
+    {
+      what: 'a scale of nothing',
+      change: { scale: { of: 'ZnO', amount: '0 mol' } },
+      problems: ['scale.amount preparation/not-positive'],
+    },
+    {
+      what: 'a scale below nothing',
+      change: { scale: { of: 'ZnO', amount: '-1 mol' } },
+      problems: ['scale.amount preparation/not-positive'],
+    },
+    {
+      what: 'a scale beyond measure',
+      change: { scale: { of: 'ZnO', amount: '1e999 mol' } },
+      problems: ['scale.amount quantity/exponent-out-of-range'],
+    },
+    {
+      what: 'a decimal comma',
+      change: { scale: { of: 'ZnO', amount: '0,04 mol' } },
+      problems: ['scale.amount quantity/decimal-comma'],
+    },
+    {
+      what: 'two rules for one supply',
+      change: { supplies: [oxide, { ...acid, molesPerMole: '2' }] },
+      problems: ['supplies.1 preparation/two-amount-rules'],
+    },
+    {
+      what: 'a solution without a concentration',
+      change: { supplies: [oxide, { form: 'solution', substance: 'H2SO4' }] },
+      problems: ['supplies.1.concentration preparation/missing'],
+    },
+    {
+      what: 'a form nobody knows',
+      change: { supplies: [oxide, { form: 'powder', substance: 'H2SO4' }] },
+      problems: ['supplies.1.form preparation/unknown-choice'],
+    },
+    {
+      what: 'a stage nobody knows',
+      change: { supplies: [oxide, { ...acid, stage: 'boil' }] },
+      problems: ['supplies.1.stage preparation/unknown-stage'],
+    },
+    {
+      what: 'a supply that no stage uses',
+      change: { supplies: [oxide, acid, { form: 'solid', substance: 'NaCl' }] },
+      problems: ['supplies.2 preparation/unused-supply'],
+    },
+    {
+      what: 'a supply twice',
+      change: { supplies: [oxide, acid, oxide] },
+      problems: ['supplies.2 preparation/supply-twice'],
+    },
+    {
+      what: 'a supply left out',
+      change: { supplies: [oxide] },
+      problems: ['stages.0.equation preparation/missing-supply'],
+    },
+    {
+      what: 'stages that have nothing to do with one another',
+      change: {
+        stages: [dissolve, crystallise, { name: 'other', equation: 'NaOH + HCl -> NaCl + H2O' }],
+        supplies: [oxide, acid, { form: 'solid', substance: 'NaOH' }, { form: 'solid', substance: 'HCl' }],
+      },
+      problems: ['stages preparation/stages-not-linked'],
+    },
+    {
+      what: 'weights that are neither named nor a table',
+      change: { atomicWeights: 'old' },
+      problems: ['atomicWeights preparation/unknown-choice'],
+    },
+  ])('$what', ({ change, problems }) => expect(plan(change)).toEqual(problems))
+
+  it.each([
+    { what: 'nothing', input: null },
+    { what: 'text', input: 'ZnO' },
+    { what: 'a list', input: [] },
+    { what: 'a number', input: 3 },
+  ])('$what is no recipe', ({ input }) => {
+    expect(problemsOf(() => planPreparation(input as never))).toEqual([' preparation/wrong-type'])
+  })
+
+  it('reads keys of the prototype as unknown keys', () => {
+    const hostile = JSON.parse('{"__proto__":{"title":"x"},"constructor":1}')
+    expect(problemsOf(() => planPreparation({ ...zincSulfate, constructor: 1 } as never))).toEqual([
+      'constructor preparation/unknown-key',
+    ])
+    expect(problemsOf(() => planPreparation(hostile)).length).toBeGreaterThan(5)
+  })
+
+  it('survives getters that throw', () => {
+    const hostile = {
+      get format(): never {
+        throw new Error('no')
+      },
+    }
+    expect(problemsOf(() => planPreparation(hostile as never))).toEqual([' preparation/unreadable'])
+  })
+
+  it('says the first mistake and counts the rest', () => {
+    const both = { ...zincSulfate, product: 'Zz', title: '' }
+    expect(() => planPreparation(both)).toThrow(/The recipe cannot be used: title: .* \(and 1 more\)/)
+  })
+})
+
+describe('records are refused', () => {
+  const assess = (records: Json): readonly string[] =>
+    problemsOf(() =>
+      assessPreparation(zincSulfate, { format: 'saltwright/records@1', ...records } as unknown as Records),
+    )
+  it.each<{ what: string; records: Json; problems: readonly string[] }>([
+    { what: 'without a product', records: {}, problems: ['product preparation/missing'] },
+    { what: 'where nothing was weighed', records: { product: {} }, problems: ['product preparation/nothing-weighed'] },
+    {
+      what: 'with a gross mass alone',
+      records: { product: { gross: '20 g' } },
+      problems: ['product preparation/nothing-weighed'],
+    },
+    {
+      what: 'with a volume of product',
+      records: { product: { mass: '3 mL' } },
+      problems: ['product.mass preparation/wrong-dimension'],
+    },
+    {
+      what: 'with a mass below zero',
+      records: { product: { mass: '-3 g' } },
+      problems: ['product.mass preparation/not-positive'],
+    },
+    {
+      what: 'with a criterion nobody knows',
+      records: { product: { mass: '3 g', constancy: 'mine' } },
+      problems: ['product.constancy preparation/unknown-choice'],
+    },
+    {
+      what: 'of a supply that is not in the recipe, and of one that nobody measured',
+      records: { supplies: [{ substance: 'NaCl', mass: '1 g' }, { substance: 'ZnO' }], product: { mass: '3 g' } },
+      problems: ['supplies.0.substance preparation/unknown-supply', 'supplies.1 preparation/nothing-weighed'],
+    },
+  ])('$what', ({ records, problems }) => expect(assess(records)).toEqual(problems))
+})
+
+describe('a class is refused', () => {
+  const classOf = (benches: unknown, options: unknown = {}): readonly string[] =>
+    problemsOf(() => planClass(zincSulfate, benches as never, options as never))
+  it.each<{ what: string; benches: unknown; options?: unknown; problems: readonly string[] }>([
+    { what: 'without benches', benches: [], problems: ['benches preparation/wrong-type'] },
+    {
+      what: 'with a bench without a scale',
+      benches: [{ name: 'Bench 1', scale: {} }],
+      problems: ['benches.0.scale preparation/no-amount-rule'],
+    },
+    {
+      what: 'with a bench with two scales',
+      benches: [{ name: 'Bench 1', scale: { amount: '1 mol', mass: '1 g' } }],
+      problems: ['benches.0.scale preparation/two-amount-rules'],
+    },
+    {
+      what: 'with a spare of less than nothing',
+      benches: [{ name: 'Bench 1', scale: { amount: '1 mol' } }],
+      options: { spare: { benches: -1 } },
+      problems: ['options.spare.benches preparation/wrong-type'],
+    },
+  ])('$what', ({ benches, options, problems }) => expect(classOf(benches, options)).toEqual(problems))
+})

@@ -1,0 +1,184 @@
+import { assessPreparation, planClass, planPreparation, type Recipe } from 'saltwright/preparation'
+import { assessmentSheet, benchSheet, classCsv, preparationRoomSheet, type SheetFormat } from 'saltwright/report'
+import { describe, expect, it } from 'vitest'
+import { alum, zincSulfate } from '../preparation/recipes.js'
+
+const formats = ['text', 'markdown', 'html', 'latex'] as const satisfies readonly SheetFormat[]
+const records = {
+  format: 'saltwright/records@1',
+  bench: 'Bench 1',
+  notes: ['Invented.'],
+  supplies: [{ substance: 'ZnO', mass: '3.255 g' }],
+  product: { gross: '20.317 g', tare: '11.204 g', purity: '98.0 %' },
+} as const
+
+/** Words that a recipe might bring and that no format may take for markup. */
+const hostileWords = '<script>alert(1)</script> & 50 % _x_ $y$ | # \\cmd{z} ^~'
+const hostile: Recipe = {
+  ...zincSulfate,
+  title: hostileWords,
+  source: hostileWords,
+  drying: hostileWords,
+  stages: [
+    { name: hostileWords, equation: 'ZnO + H2SO4 -> ZnSO4 + H2O', steps: [hostileWords] },
+    { name: 'crystallise', equation: 'ZnSO4 + 7H2O -> ZnSO4·7H2O' },
+  ],
+}
+
+describe('a bench sheet', () => {
+  const full: Recipe = {
+    ...zincSulfate,
+    supplies: [
+      { form: 'solid', substance: 'ZnO', name: 'zinc oxide', assay: '99.5 %' },
+      { form: 'solution', substance: 'H2SO4', concentration: '3.00 mol/L', excessFactor: '1.10' },
+    ],
+    source: 'Invented.',
+    notes: ['For the tests.'],
+    crystallisation: { temperature: '5 degC', water: '8 mL' },
+    washes: [
+      { with: 'cold ethanol', volume: '3 mL', portions: 3, substance: 'C2H6O' },
+      { with: 'cold water', volume: '2 mL' },
+    ],
+    drying: 'Draw air through.',
+  }
+  const lines = benchSheet(planPreparation(full)).split('\n')
+
+  it.each([
+    'Zinc sulfate heptahydrate',
+    'Bench sheet for 0.0400 mol of ZnSO₄·7H₂O',
+    'zinc oxide  3.272 g  ZnO, 99.5 %        0.04000 mol         1.00',
+    'H₂SO₄       14.7 mL  H₂SO₄, 3.00 mol/L  0.04400 mol         1.10',
+    '1. dissolve:  ZnO + H₂SO₄ → ZnSO₄ + H₂O',
+    '- Cool to 5 °C and filter.',
+    '- Wash with 3 × 3 mL of cold ethanol.',
+    '- Wash with 1 × 2 mL of cold water.',
+    '- Draw air through.',
+    '- Theoretical yield: 11.50 g of ZnSO₄·7H₂O (0.04000 mol at 287.54 g/mol).',
+    '- Limited by: zinc oxide.',
+    '- Left in the liquor: 0.00400 mol of H₂SO₄.',
+    'zinc oxide, mass taken          ______________ g',
+    '- Relative atomic masses: abridged.',
+    '- Recipe: Invented.',
+    '- For the tests.',
+  ])('has the line "%s"', (line) => expect(lines).toContain(line))
+
+  it('keeps within 80 characters', () => {
+    expect(lines.filter((line) => [...line].length > 80)).toEqual([])
+  })
+
+  it('ends its cautions by deferring to those who decide on the spot', () => {
+    expect(planPreparation(full).cautions.at(-1)?.code).toBe('deferral')
+    expect(lines.join(' ').replaceAll(/\s+/g, ' ')).toContain('qualified supervision')
+  })
+
+  it('shows gas, what only clears a leftover, a pure liquid, and notes', () => {
+    const sheet = benchSheet(planPreparation(alum))
+    expect(sheet).toContain('- Gas: 0.03750 mol of H₂, about 0.930 L at 25 °C and 100 kPa.')
+    expect(sheet).toContain('This only removes the KOH left from before.')
+    expect(sheet).toContain('- Note: Part of the H2SO4 first removes')
+    const liquid = {
+      ...zincSulfate,
+      supplies: [zincSulfate.supplies[0], { form: 'liquid', substance: 'H2SO4', density: '1.84 g/mL' }],
+    }
+    expect(benchSheet(planPreparation(liquid as Recipe))).toContain('H₂SO₄, liquid')
+  })
+})
+
+describe('an assessment sheet', () => {
+  const assessment = assessPreparation(zincSulfate, records)
+
+  it.each([
+    'Assessment of Bench 1: ZnSO₄·7H₂O',
+    'theoretical           11.50 g  0.04000 mol',
+    'obtained              9.113 g  0.03169 mol',
+    '- Invented.',
+  ])('has the line "%s"', (line) => expect(assessmentSheet(assessment).split('\n')).toContain(line))
+
+  it('says what to look at, the gravest first', () => {
+    const over = assessPreparation(zincSulfate, { ...records, supplies: [], product: { mass: '12.62 g' } })
+    const sheet = assessmentSheet(over)
+    expect(sheet.indexOf('Problem: The yield is over 100 %')).toBeGreaterThan(0)
+    expect(sheet.indexOf('Problem:')).toBeLessThan(sheet.indexOf('Note:'))
+  })
+
+  it('does without a bench', () => {
+    const { bench: _, ...nobody } = records
+    expect(assessmentSheet(assessPreparation(zincSulfate, nobody))).toContain('Assessment: ZnSO₄·7H₂O')
+  })
+})
+
+describe('the list of the preparation room', () => {
+  const withStock: Recipe = {
+    ...zincSulfate,
+    supplies: [
+      { form: 'solid', substance: 'ZnO', name: 'zinc oxide' },
+      {
+        form: 'solution',
+        substance: 'H2SO4',
+        name: '=cmd|acid',
+        concentration: '3.00 mol/L',
+        excessFactor: '1.10',
+        madeFrom: { massFraction: '96 %', density: '1.84 g/mL' },
+      },
+    ],
+  }
+  const plan = planClass(withStock, [
+    { name: 'Bench 1', scale: { amount: '0.0400 mol' } },
+    { name: 'Bench 2, left', scale: { amount: '0.0500 mol' } },
+  ])
+
+  it('has totals, how to make up, the benches and the waste', () => {
+    const sheet = preparationRoomSheet(plan)
+    expect(sheet).toContain('Preparation room list for 2 benches')
+    expect(sheet.replaceAll(/\s+/g, ' ')).toContain('pour it slowly into most of the water, never the water into it')
+    expect(sheet).toContain('Bench 2, left  0.0500 mol')
+    expect(sheet).toContain('Zn: up to 0.0900 mol')
+  })
+
+  it('shows what should be looked at', () => {
+    const short = {
+      ...zincSulfate,
+      supplies: [
+        zincSulfate.supplies[0],
+        { form: 'solution', substance: 'H2SO4', concentration: '3 mol/L', excessFactor: '0.9' },
+      ],
+    } as Recipe
+    const sheet = preparationRoomSheet(planClass(short, [{ name: 'Bench 1', scale: { amount: '0.0400 mol' } }]))
+    expect(sheet).toContain('Preparation room list for 1 bench')
+    expect(sheet).toContain('Problem: Bench 1: There is less H2SO4 than the preparation needs')
+  })
+
+  it('is defused for spreadsheets', () => {
+    expect(classCsv(plan).split('\r\n')).toEqual([
+      'bench,supply,taken as,take,unit,amount / mol,equivalents,theoretical yield / g',
+      'Bench 1,zinc oxide,ZnO,3.255,g,0.04,1,11.502',
+      "Bench 1,'=cmd|acid,H2SO4,14.7,mL,0.044,1.1,11.502",
+      '"Bench 2, left",zinc oxide,ZnO,4.069,g,0.05,1,14.377',
+      '"Bench 2, left",\'=cmd|acid,H2SO4,18.3,mL,0.055,1.1,14.377',
+      '',
+    ])
+  })
+})
+
+describe('every format', () => {
+  it.each(formats)('%s keeps the words of a recipe from being read as markup', (format) => {
+    const sheet = benchSheet(planPreparation(hostile), format)
+    expect(sheet).not.toContain(format === 'text' ? '\u0000' : hostileWords)
+    if (format === 'html' || format === 'markdown') expect(sheet).not.toMatch(/(^|[^\\])<script>/)
+  })
+
+  it.each(formats)('%s writes every sheet', (format) => {
+    const plan = planClass(zincSulfate, [{ name: 'Bench 1', scale: { amount: '0.0400 mol' } }])
+    expect(benchSheet(planPreparation(alum), format).endsWith('\n')).toBe(true)
+    expect(assessmentSheet(assessPreparation(zincSulfate, records), format)).toContain('9.113')
+    expect(preparationRoomSheet(plan, format)).toContain('Bench 1')
+  })
+
+  it('another format is refused', () => {
+    const plan = planPreparation(zincSulfate)
+    expect(() => benchSheet(plan, 'docx' as never)).toThrow(expect.objectContaining({ code: 'report/unknown-format' }))
+    expect(() => benchSheet(plan, 'toString' as never)).toThrow(
+      expect.objectContaining({ code: 'report/unknown-format' }),
+    )
+  })
+})
