@@ -1,4 +1,4 @@
-import type { CoolingEstimate, Plan, PlannedStage, PlannedSupply } from '../preparation/index.js'
+import type { CoolingEstimate, Plan, PlannedStage, PlannedSupply, Portion } from '../preparation/index.js'
 import type { GasVolume } from '../product/index.js'
 import { brief } from './brief.js'
 import { findingLines } from './finding-lines.js'
@@ -45,7 +45,7 @@ export function benchSheetOf(plan: Plan): Sheet {
     subtitle: ['Bench sheet for ', { quantity: scale.amount }, ' of ', { formula: scale.formula }],
     blocks: [
       { kind: 'heading', text: 'Weigh and measure' },
-      suppliesTable(plan.supplies),
+      suppliesTable(plan),
       { kind: 'heading', text: 'Do' },
       { kind: 'steps', steps: plan.stages.map(stageStep) },
       ...finishing(plan),
@@ -61,19 +61,33 @@ export function benchSheetOf(plan: Plan): Sheet {
   }
 }
 
-function suppliesTable(supplies: readonly PlannedSupply[]): Block {
+function suppliesTable({ supplies, recipe }: Plan): Block {
   return {
     kind: 'table',
     head: ['', 'take', 'of', 'amount', 'equivalents'],
     numeric: [1, 3, 4],
-    rows: supplies.map((supply) => [
-      nameOf(supply),
-      { quantity: supply.measure },
-      takenOf(supply),
-      { quantity: brief(supply.amount) },
-      supply.excess === undefined ? 'not needed' : { quantity: brief(supply.excess.equivalents, 3) },
-    ]),
+    rows: [...supplies.map(supplyRow), ...asNeededRows(recipe), ...auxiliaryRows(recipe)],
   }
+}
+
+function supplyRow(supply: PlannedSupply): readonly Line[] {
+  return [
+    nameOf(supply),
+    { quantity: supply.measure },
+    takenOf(supply),
+    { quantity: brief(supply.amount) },
+    supply.excess === undefined ? 'not needed' : { quantity: brief(supply.excess.equivalents, 3) },
+  ]
+}
+
+function asNeededRows({ supplies }: Plan['recipe']): readonly (readonly Line[])[] {
+  return supplies.flatMap(({ form, name, substance }) =>
+    form === 'unlimited' ? [[name ?? { formula: substance }, 'as needed', { formula: substance }, '', '']] : [],
+  )
+}
+
+function auxiliaryRows({ auxiliaries = [] }: Plan['recipe']): readonly (readonly Line[])[] {
+  return auxiliaries.map(({ name, amount }) => [name, amount, '', '', ''])
 }
 
 /** What a supply is called; a formula is written as one. */
@@ -128,11 +142,16 @@ function expectations({ theoretical, limiting, supplies, leftovers, product, sta
       '.',
     ],
     ...gases.map(gasLine),
+    ...stages.flatMap(({ removed }) => removed.map(removedLine)),
     ...coolingLines(cooling),
     ...leftovers.map(
       ({ formula, amount }): Line => ['Left in the liquor: ', { quantity: brief(amount, 3) }, ' of ', { formula }, '.'],
     ),
   ]
+}
+
+function removedLine({ formula, amount }: Portion): Line {
+  return ['Filtered off or washed away: ', { quantity: brief(amount, 3) }, ' of ', { formula }, '.']
 }
 
 function gasLine({ gas, amount, volume, temperature, pressure }: GasVolume): Line {
