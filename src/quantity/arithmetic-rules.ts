@@ -66,7 +66,7 @@ export const mean: Rule = {
   fits: allAlike,
 }
 
-/** Counted terms, such as the atoms of a formula: n · x is x added n times, so a whole count keeps the place of x. */
+/** Counted terms, such as the atoms of a formula: n · x is x added n times, so a count of one or more keeps the place of x. */
 export const weightedSum: Rule = {
   evaluate: (operands, { counts }) =>
     operands.reduce((total, { value }, index) => total.plus(value.times(countAt(counts, index))), zero),
@@ -86,7 +86,7 @@ function countAt(counts: readonly Decimal[] | undefined, index: number): Decimal
 
 function countedTerm(operand: Significant, count: Decimal): Significant {
   const value = operand.value.times(count)
-  if (operand.place === null || count.isInteger()) return { value, place: operand.place }
+  if (operand.place === null || count.abs().gte(1)) return { value, place: operand.place }
   return { value, place: fewestFigures([operand], value) }
 }
 

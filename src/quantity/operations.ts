@@ -75,7 +75,7 @@ function converted(nodes: Nodes, unit: Unit): readonly Node[] {
  *
  * @typeParam D - The dimension of the terms.
  * @param terms - Each quantity with how often it counts; counts are exact.
- * @returns The sum. A whole count keeps the last significant place of its term, as adding it n times does.
+ * @returns The sum. A count of one or more keeps the last significant place of its term, as adding it n times does.
  * @throws {@link QuantityError} `quantity/nothing-to-average` for an empty list, `quantity/dimensions-differ`,
  *   `quantity/not-a-quantity`.
  * @source Sums by place: OpenStax, Chemistry 2e, section 1.5.
