@@ -86,7 +86,7 @@ function countAt(counts: readonly Decimal[] | undefined, index: number): Decimal
 
 function countedTerm(operand: Significant, count: Decimal): Significant {
   const value = operand.value.times(count)
-  if (operand.place === null || count.abs().gte(1)) return { value, place: operand.place }
+  if (operand.place === null || count.isInteger() || count.abs().gt(1)) return { value, place: operand.place }
   return { value, place: fewestFigures([operand], value) }
 }
 
