@@ -26,6 +26,12 @@ export interface ErrorDetails<Code extends string = string> {
   readonly problems?: readonly ErrorDetails[] | undefined
 }
 
+/** An error as plain data. */
+export interface ErrorJSON<Code extends string = string> extends ErrorDetails<Code> {
+  /** The name of its class, such as `FormulaError`. */
+  readonly name: string
+}
+
 /**
  * The one error family of the library: every error it throws on purpose is one of these, and carries data a program can read.
  *
@@ -70,7 +76,7 @@ export class SaltwrightError<Code extends string = string> extends Error impleme
   }
 
   /** @returns The error as plain data, without a stack: what another program or a log needs. */
-  toJSON(): ErrorDetails<Code> & { readonly name: string } {
+  toJSON(): ErrorJSON<Code> {
     const { name, code, message, position, path, found, expected, hint, problems } = this
     return { name, code, message, position, path, found, expected, hint, problems }
   }

@@ -119,7 +119,14 @@ export {
   type WeakSalt,
   weakSalts,
 } from './equation/index.js'
-export { type ErrorDetails, isSaltwrightError, type Outcome, SaltwrightError, type Span } from './errors.js'
+export {
+  type ErrorDetails,
+  type ErrorJSON,
+  isSaltwrightError,
+  type Outcome,
+  SaltwrightError,
+  type Span,
+} from './errors.js'
 export {
   anhydrous,
   type Formula,
@@ -171,6 +178,7 @@ export {
   planClass,
   planPreparation,
   type Recipe,
+  type RecipeAuxiliary,
   type RecipeClaim,
   type RecipeCrystallisation,
   type RecipeInstruments,
@@ -256,6 +264,7 @@ export {
 export {
   antilogarithm,
   asDimension,
+  type Change,
   type Contribution,
   type Correlation,
   type Coverage,
@@ -302,7 +311,10 @@ export {
   type RoundTo,
   type RuleName,
   type RuleSettings,
+  reconsider,
   roundTo,
+  type Selector,
+  type SingleChange,
   type SingleStatement,
   type StatedUncertainty,
   sine,
@@ -321,6 +333,7 @@ export {
   type UnitSpellings,
   type Unstated,
   uncertaintyBudget,
+  type Which,
   type WholeNumberZeros,
   type WithUncertaintyOptions,
   weightedSum,
