@@ -60,6 +60,20 @@ export interface PublishedPreparation {
   readonly limiting?: { readonly of: Printed; readonly by: 'the source' | 'its amounts' }
   /** How supplies compare with their need. */
   readonly supplies?: readonly PublishedSupply[]
+  /** Why a claim of the sheet does not hold. */
+  readonly claimFails?: string
+  /** Yields that reports state for it. */
+  readonly yields?: readonly PublishedYield[]
+}
+
+/** A yield that a report states. */
+export interface PublishedYield {
+  /** What it was made from: the substance that limits, and its mass. */
+  readonly from: { readonly of: string; readonly mass: string }
+  /** What was obtained. */
+  readonly obtained: string
+  /** Per cent, as stated. */
+  readonly stated: Printed
 }
 
 const shortOxalate =
@@ -109,6 +123,7 @@ export const preparations: readonly PublishedPreparation[] = [
     molarMass: '392.125',
     limiting: { of: 'FeSO4·7H2O', by: 'its amounts' },
     supplies: [{ of: '(NH4)2SO4', used: '0.02649', needed: '0.02518', equivalents: '1.05' }],
+    claimFails: 'the sheet calls the mixture equimolar; ammonium sulfate is 5 % in excess',
   },
   {
     recipe: 'potassium-aluminium-sulfate-dodecahydrate-from-aluminium',
@@ -128,6 +143,7 @@ export const preparations: readonly PublishedPreparation[] = [
       { of: 'H2SO4', need: 'overall', used: '0.1800', needed: '0.07412', equivalents: '2.43' },
       { of: 'H2SO4', used: '0.1800', needed: '0.09059', equivalents: '1.99' },
     ],
+    yields: [{ from: { of: 'Al', mass: '1 g' }, obtained: '7.77 g', stated: '44' }],
   },
   {
     recipe: 'potassium-aluminium-sulfate-dodecahydrate-from-aluminium-3-molar',
@@ -184,7 +200,7 @@ export const preparations: readonly PublishedPreparation[] = [
     limiting: {
       of: {
         printed: '(NH4)2Fe(SO4)2·6H2O',
-        ours: '(NH4)2Fe(SO4)2·6H2O, K2C2O4',
+        ours: 'K2C2O4',
         differs: shortOxalate,
         with: enoughOxalate,
       },
@@ -194,10 +210,12 @@ export const preparations: readonly PublishedPreparation[] = [
       { of: 'H2C2O4', stage: 'Precipitate the oxalate', used: '0.01983', needed: '0.01275', equivalents: '1.56' },
       { of: 'K2C2O4', used: '0.01900', needed: '0.01913', equivalents: '0.993' },
     ],
+    yields: [{ from: { of: '(NH4)2Fe(SO4)2·6H2O', mass: '4.987 g' }, obtained: '5.717 g', stated: '91.5' }],
   },
   {
     recipe: 'potassium-trioxalatoferrate-iii-trihydrate-from-mohrs-salt-7-5-g',
     supplies: [{ of: 'K2C2O4', used: '0.02700', needed: '0.02869', equivalents: '0.941' }],
+    claimFails: 'the double salt is meant to limit; potassium oxalate is 6 % short of it and limits instead',
   },
   {
     recipe: 'potassium-trioxalatoferrate-iii-trihydrate-from-iron-iii-chloride',
@@ -257,6 +275,22 @@ export const preparations: readonly PublishedPreparation[] = [
     molarMass: '353.808',
     limiting: { of: 'CuSO4·5H2O', by: 'the source' },
     supplies: [{ of: 'K2C2O4·H2O', used: '0.03365', needed: '0.01602', equivalents: '2.10' }],
+    yields: [
+      {
+        from: { of: 'CuSO4·5H2O', mass: '2.00 g' },
+        obtained: '1.67 g',
+        stated: {
+          printed: '36.3',
+          ours: '58.9',
+          differs: 'the report took the anhydrous molar mass for the pentahydrate',
+        },
+      },
+      {
+        from: { of: 'CuSO4·5H2O', mass: '2.00 g' },
+        obtained: '4.57 g',
+        stated: '161',
+      },
+    ],
   },
   {
     recipe: 'hexaamminecobalt-iii-chloride',
@@ -324,6 +358,7 @@ export const preparations: readonly PublishedPreparation[] = [
       { of: 'H2SO4', used: '0.09000', needed: '0.007868', equivalents: '11.4' },
       { of: 'Zn', need: 'overall', used: '0.03059', needed: '0.007868', equivalents: '3.89' },
     ],
+    yields: [{ from: { of: 'Cu', mass: '0.2654 g' }, obtained: '0.2285 g', stated: '86.1' }],
   },
   {
     recipe: 'copper-ii-sulfate-pentahydrate-from-copper-ii-oxide',
@@ -371,7 +406,7 @@ export const preparations: readonly PublishedPreparation[] = [
     overall: 'BaCl2(aq) + Na2SO4(aq) -> BaSO4(s) + 2 NaCl(aq)',
     theoretical: { amount: '0.00052053', mass: '0.12148' },
     molarMass: '233.386',
-    limiting: { of: 'Na2SO4', by: 'the source' },
+    limiting: { of: 'SO4^2-', by: 'the source' },
   },
   {
     recipe: 'calcium-carbonate-precipitation',
