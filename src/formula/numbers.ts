@@ -70,8 +70,8 @@ function isWhole(text: string, start: number, next: number): boolean {
 /** Reads the number in front of a part, as in `5H2O`. */
 export function readTimes(scan: Scan): void {
   const { text, at: start } = scan
-  const code = text.charCodeAt(start + 1)
-  if (code >= 65 && code <= 90 && text.charCodeAt(start) !== 48) readOneDigit(scan, text.charCodeAt(start) - 48)
+  const [first, behind] = [text.charCodeAt(start), text.charCodeAt(start + 1)]
+  if (behind >= 65 && behind <= 90 && first > 48 && first <= 57) readOneDigit(scan, first - 48)
   else readLongTimes(scan)
 }
 
