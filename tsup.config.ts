@@ -18,6 +18,6 @@ export default defineConfig({
   tsconfig: 'src/tsconfig.json',
   dts: { compilerOptions: { ignoreDeprecations: '6.0' } }, // TypeScript 6 deprecates the baseUrl that tsup sets
   splitting: true, // CommonJS too: one copy of every class, whichever door it came through
-  sourcemap: true,
+  sourcemap: false, // what is published is readable as it is, and maps would be most of the package
   clean: true,
 })
