@@ -52,7 +52,7 @@ export interface MakeUp {
  *
  * const request = { substance: 'CuSO4', weigh: 'CuSO4·5H2O', concentration: '0.50 mol/L', volume: '250 mL' } as const
  * makeUp(request).mass.toString() // => '31.210 g'
- * makeUp({ ...request, weigh: 'CuSO4' }).mass.toString() // => '19.951 g'
+ * makeUp({ ...request, weigh: 'CuSO4' }).mass.toString() // => '19.950 g'
  * ```
  */
 export function makeUp(request: MakeUpRequest): MakeUp {
