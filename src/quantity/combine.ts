@@ -37,6 +37,12 @@ export function conversionBetween(from: Unit, to: Unit): RuleSettings {
   return remember(knownConversions, from, to, findConversion)
 }
 
+/** A spread, such as an uncertainty, in another unit of its dimension: a change of zero point does not touch it. */
+export function spreadIn(spread: Decimal, from: Unit, to: Unit): Decimal {
+  const { factor, inverse } = conversionBetween(from, to)
+  return inverse ? spread.div(factor as Decimal) : spread.times(factor as Decimal)
+}
+
 function remember<T>(known: Map<Unit, Map<Unit, T>>, a: Unit, b: Unit, find: (a: Unit, b: Unit) => T): T {
   let row = known.get(a)
   if (row === undefined) {

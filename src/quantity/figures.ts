@@ -39,7 +39,8 @@ export function roundTo<D extends Dimension>(q: Quantity<D>, to: RoundTo): Quant
   return derivedNode('rounded', [node], node.unit, { rounding: roundingOf(to) }, node.naming) as Quantity as Quantity<D>
 }
 
-function roundingOf(to: unknown): Rounding {
+/** A rounding as asked for, checked. */
+export function roundingOf(to: unknown): Rounding {
   if (typeof to !== 'object' || to === null) throw outOfRange(to, '{ figures: 3 } or { place: "0.01" }')
   const { figures, place, rule: ties = 'half-even' } = to as { figures?: unknown; place?: unknown; rule?: unknown }
   if (ties !== 'half-even' && ties !== 'half-up') throw unknownRule(ties)

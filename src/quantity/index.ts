@@ -47,9 +47,11 @@ export {
   tryQuantity,
 } from './read.js'
 export { correlationOfReadings, fromReadings, type ReadingsOptions } from './readings.js'
+export { type Change, reconsider, type SingleChange } from './reconsider.js'
 export type { Rounding, TieRule } from './rounding.js'
 export type { Expression, RuleSettings } from './rule.js'
 export type { RuleName } from './rules.js'
+export type { Selector, Which } from './select.js'
 export type { SingleStatement, UncertaintyStatement } from './statement.js'
 export type { Unit, UnitOf, UnitSpellings } from './unit.js'
 export { type UncertaintyDigits, type WithUncertaintyOptions, writeWithUncertainty } from './with-uncertainty.js'

@@ -28,15 +28,20 @@ const brand: unique symbol = /* @__PURE__ */ Symbol.for('saltwright.quantity') a
 
 const noSettings: RuleSettings = /* @__PURE__ */ Object.freeze({})
 const noNames: Naming = /* @__PURE__ */ Object.freeze({})
-const noOperands: readonly Node[] = /* @__PURE__ */ Object.freeze([])
+const noOperands: readonly GraphNode[] = /* @__PURE__ */ Object.freeze([])
 
-/** A node of the calculation graph: the one implementation of {@link Quantity}. */
-class Node implements Quantity {
+/** A node of the calculation graph: a quantity that was made from nodes of ours. */
+export interface Node extends Quantity {
+  readonly operands: readonly Node[]
+}
+
+/** The one implementation of {@link Quantity}. Only what is declared of it above leaves this file. */
+class GraphNode implements Node {
   readonly value: Decimal
   readonly unit: Unit
   readonly dimension: Dimension
   readonly rule: RuleName | 'input'
-  readonly operands: readonly Node[]
+  readonly operands: readonly GraphNode[]
   readonly settings: RuleSettings
   readonly input: InputFacts | undefined
   readonly naming: Naming
@@ -46,7 +51,7 @@ class Node implements Quantity {
     value: Decimal,
     unit: Unit,
     rule: RuleName | 'input',
-    operands: readonly Node[],
+    operands: readonly GraphNode[],
     settings: RuleSettings,
     input: InputFacts | undefined,
     naming: Naming,
@@ -63,7 +68,7 @@ class Node implements Quantity {
   }
 
   /** Whether a value was made by this copy of the library: nothing else has the private field. */
-  static made(value: unknown): value is Node {
+  static made(value: unknown): value is GraphNode {
     return typeof value === 'object' && value !== null && #place in value
   }
 
@@ -118,7 +123,7 @@ class Node implements Quantity {
 
   named(naming: Naming): Node {
     const merged = Object.freeze({ ...this.naming, ...readNaming(naming) })
-    return new Node(this.value, this.unit, this.rule, this.operands, this.settings, this.input, merged)
+    return new GraphNode(this.value, this.unit, this.rule, this.operands, this.settings, this.input, merged)
   }
 
   toString(): string {
@@ -149,20 +154,18 @@ class Node implements Quantity {
   }
 }
 
-export type { Node }
-
-function inputPlace({ input }: Node): number | null {
+function inputPlace({ input }: GraphNode): number | null {
   const facts = input as InputFacts
   return facts.kind === 'exact' ? null : facts.writtenPlace
 }
 
-function settlePlaces(root: Node): void {
+function settlePlaces(root: GraphNode): void {
   walk(root, { below: ({ operands }) => operands, isDone: (node) => node.settled, finish: (node) => node.settle() })
 }
 
 /** An input of the graph. */
 export function inputNode(value: Decimal, unit: Unit, facts: InputFacts, naming: Naming = noNames): Node {
-  return new Node(value, unit, 'input', noOperands, noSettings, Object.freeze(facts), Object.freeze(naming))
+  return new GraphNode(value, unit, 'input', noOperands, noSettings, Object.freeze(facts), Object.freeze(naming))
 }
 
 /** The result of a rule. */
@@ -175,7 +178,8 @@ export function derivedNode(
 ): Node {
   const value = rules[rule].evaluate(operands, settings)
   if (!(Math.abs(value.e) <= largestResult)) throw outOfRange(value)
-  return new Node(value, unit, rule, Object.freeze(operands), settings, undefined, naming)
+  const made = Object.freeze(operands) as readonly GraphNode[]
+  return new GraphNode(value, unit, rule, made, settings, undefined, naming)
 }
 
 /** The quantity in another unit of its dimension; itself where nothing changes. */
@@ -186,7 +190,7 @@ export function convert(node: Node, unit: Unit): Node {
 
 /** The node behind a quantity; that of another copy of the library is made ours. */
 export function nodeOf(value: unknown): Node {
-  if (Node.made(value)) return value
+  if (GraphNode.made(value)) return value
   const adopted = isBranded(value) ? adopt(value, foreigners, { input: inputNode, derived: derivedNode }) : undefined
   if (adopted !== undefined) return adopted
   throw notAQuantity(value)

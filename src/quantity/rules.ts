@@ -12,8 +12,27 @@ import {
 } from './function-rules.js'
 import type { Rule } from './rule.js'
 
-/** Every rule. To add one, add a row; nothing else asks for a rule by name. */
-export const rules = {
+/** The name of a rule. */
+export type RuleName =
+  | 'sum'
+  | 'difference'
+  | 'product'
+  | 'quotient'
+  | 'conversion'
+  | 'mean'
+  | 'weightedSum'
+  | 'power'
+  | 'squareRoot'
+  | 'logarithm'
+  | 'antilogarithm'
+  | 'naturalLogarithm'
+  | 'exponential'
+  | 'sine'
+  | 'cosine'
+  | 'rounded'
+
+/** Every rule by its name. To add one, add a row; nothing else asks for a rule by name. */
+export const rules: Readonly<Record<RuleName, Rule>> = {
   sum,
   difference,
   product,
@@ -30,7 +49,4 @@ export const rules = {
   sine,
   cosine,
   rounded,
-} as const satisfies Readonly<Record<string, Rule>>
-
-/** The name of a rule. */
-export type RuleName = keyof typeof rules
+}

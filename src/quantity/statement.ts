@@ -1,6 +1,6 @@
 import { Decimal } from '../decimal.js'
 import { showFound } from '../errors.js'
-import { conversionBetween } from './combine.js'
+import { spreadIn } from './combine.js'
 import { combinedDegrees } from './degrees-of-freedom.js'
 import type { Distribution, StatedUncertainty } from './input.js'
 import { QuantityError } from './quantity-error.js'
@@ -131,8 +131,7 @@ function readSpread(text: unknown, unit: Unit): Decimal {
   const { numeral, unit: written } = readQuantityText(text)
   if (units[written].dimension !== units[unit].dimension) throw wrongUnit(written, unit)
   if (numeral.value.isNegative()) throw badUncertainty(text, 'an uncertainty of zero or more')
-  const { factor, inverse } = conversionBetween(written, unit)
-  return inverse ? numeral.value.div(factor as Decimal) : numeral.value.times(factor as Decimal)
+  return spreadIn(numeral.value, written, unit)
 }
 
 /** A coverage factor above zero, from text. */

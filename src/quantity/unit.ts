@@ -154,7 +154,7 @@ export const units = {
     spellings: ['J g⁻¹ K⁻¹', 'J g^-1 K^-1', 'J/(g·K)', 'kJ/(kg K)', 'J/(g degC)', 'J/(g °C)'],
   },
   'J/K': { symbol: 'J/K', dimension: 'heatCapacity', factor: '1', spellings: ['J K⁻¹', 'J K^-1', 'J·K⁻¹'] },
-} as const satisfies Readonly<Record<string, UnitInfo>>
+} as const
 
 type Units = typeof units
 

@@ -1,7 +1,7 @@
 import { Decimal } from '../decimal.js'
 import { showFound } from '../errors.js'
 import { standardUncertainty } from './budget.js'
-import { conversionBetween } from './combine.js'
+import { spreadIn } from './combine.js'
 import { openInputs } from './input-uncertainty.js'
 import { type Node, nodeLike, nodeOf } from './node.js'
 import type { UncertaintyOptions } from './propagation.js'
@@ -72,16 +72,14 @@ export function writeWithUncertainty(q: Quantity, options: WithUncertaintyOption
 /** The uncertainty to write, in the unit of the quantity; undefined where only figures are known. */
 function uncertaintyOf(node: Node, options: WithUncertaintyOptions): Decimal | undefined {
   const { uncertainty, unstated } = options
-  if (uncertainty !== undefined) return spreadIn(node, uncertainty)
+  if (uncertainty !== undefined) return sizeOf(node, uncertainty)
   if (unstated === undefined && openInputs(nodesOf(node)).length > 0) return undefined
-  return spreadIn(node, standardUncertainty(node, options))
+  return sizeOf(node, standardUncertainty(node, options))
 }
 
-function spreadIn(node: Node, uncertainty: unknown): Decimal {
+function sizeOf(node: Node, uncertainty: unknown): Decimal {
   const spread = nodeLike(node, uncertainty)
-  const { factor, inverse } = conversionBetween(spread.unit, node.unit)
-  const size = inverse ? spread.value.div(factor as Decimal) : spread.value.times(factor as Decimal)
-  return size.abs()
+  return spreadIn(spread.value, spread.unit, node.unit).abs()
 }
 
 interface Rounded {

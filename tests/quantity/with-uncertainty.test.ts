@@ -12,6 +12,8 @@ describe('a quantity with its uncertainty', () => {
     { q: mass, options: { digits: 1 }, is: '100.0215(4) g' },
     { q: mass, options: { digits: 3 }, is: '100.021470(350) g' },
     { q: mass, options: { digits: 'three-digit' }, is: '100.02147(35) g' },
+    { q: quantity('0.827(962)'), options: { digits: 'three-digit' }, is: '0.8(10)' },
+    { q: quantity('0.827(367)'), options: { digits: 'three-digit' }, is: '0.8(4)' },
     { q: mass, options: { uncertainty: quantity('0.79 mg'), form: 'plus-minus' }, is: '(100.02147 ± 0.00079) g' },
     { q: mass, options: { uncertainty: quantity('0.000361 g'), rounding: 'up' }, is: '100.02147(37) g' },
     { q: mass, options: { uncertainty: quantity('0.000996 g') }, is: '100.0215(10) g' },
