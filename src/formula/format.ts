@@ -1,6 +1,5 @@
 import { FormulaError } from './formula-error.js'
 import { type FormulaLike, formulaOf } from './formula-of.js'
-import type { Token } from './scan.js'
 import { type FormulaStyle, styles } from './styles.js'
 import { tokensOf } from './tokens.js'
 
@@ -28,11 +27,6 @@ export function formatFormula(formula: FormulaLike, style: FormulaStyle): string
   if (!Object.hasOwn(styles, style)) throw unknownStyle(style)
   const { frame, write } = styles[style]
   return frame(tokensOf(formulaOf(formula).text).map(write).join(''))
-}
-
-/** The formula in its one plain spelling. */
-export function plainText(tokens: readonly Token[]): string {
-  return tokens.map(styles.plain.write).join('')
 }
 
 function unknownStyle(style: unknown): FormulaError {

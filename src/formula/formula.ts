@@ -17,13 +17,30 @@ export interface Part {
   readonly charge: number
 }
 
+/** What can be doubtful in legal text. */
+export type FormulaNoteCode =
+  /** Two capitals that are one element: `CUSO4`. */
+  | 'likely-case-slip'
+  /** A digit zero for the letter O: `Fe203`. */
+  | 'likely-letter-o'
+  /** A capital I or a digit one for the letter l: `NaCI`, `NaC1`. */
+  | 'likely-letter-l'
+  /** The letter I or V in brackets behind a metal: `Cu(I)Cl`. */
+  | 'likely-oxidation-number'
+  /** Ac behind oxygen is actinium, not acetyl: `NaOAc`. */
+  | 'likely-abbreviation'
+  /** An oxoanion with an unusual number of oxygen atoms: `CuSO5`. */
+  | 'odd-oxoanion'
+  /** Usual ions whose usual charges do not add up to zero: `NaSO4`. */
+  | 'charges-do-not-add-up'
+
 /** Something legal that is probably not what was meant. */
 export interface FormulaNote {
   /** Stable name of the doubt. */
-  readonly code: 'likely-case-slip' | 'likely-letter-o' | 'odd-oxoanion' | 'charges-do-not-add-up'
+  readonly code: FormulaNoteCode
   /** One sentence for a person. */
   readonly message: string
-  /** Where in the text. */
+  /** Where in the `text` of the formula. */
   readonly position: Span
   /** What was probably meant, as a formula. */
   readonly suggestion: string | undefined

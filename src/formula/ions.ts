@@ -85,6 +85,11 @@ function isMixedHalide(before: Unit | undefined, symbol: string): boolean {
   return halogens.includes(symbol) && before?.kind === 'atom' && halogens.includes(before.symbol)
 }
 
+/** Least and greatest usual charge of a metal; nothing for other elements. */
+export function metalRange(symbol: string): Range | undefined {
+  return usual.get(symbol)
+}
+
 function rangesBy(strictness: Strictness): Map<string, Range> {
   return new Map(
     oxidationRanges.flatMap((row) => row.symbols.split(' ').map((symbol) => [symbol, row[strictness]] as const)),

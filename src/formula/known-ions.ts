@@ -22,7 +22,8 @@ export function isMetal(text: string): boolean {
 
 /** Whether the text is the symbol of an element, alone. */
 export function isElement(text: string): boolean {
-  return text.length <= 2 && symbolPlace(text.charCodeAt(0), text.charCodeAt(1) || 0) > 0
+  const isSymbol = text.length === 1 || (text.length === 2 && text.charAt(1) >= 'a')
+  return isSymbol && symbolPlace(text.charCodeAt(0), text.charCodeAt(1) || 0) > 0
 }
 
 /** Whether molecules of this element alone are usual as ions of this sign. */

@@ -1,0 +1,58 @@
+import { isAcceptable, isRead } from './acceptable.js'
+import { cleanText } from './clean-text.js'
+import type { FormulaCode, FormulaError } from './formula-error.js'
+import { withMatchingBrackets, withSingleDots } from './mend-text.js'
+import { respellText, withLetterO } from './respell-text.js'
+
+/** Longest text that is looked through for what was meant. */
+const longest = 80
+
+/** What was probably meant by a text that cannot be read, as a hint; nothing where nothing is likely. */
+export function likelyIntent(text: string, { code, hint }: FormulaError): string | undefined {
+  if (hint !== undefined && (keepsHint.includes(code) || isRead(hint.slice(0, -1)))) return hint
+  if (text.length > longest) return undefined
+  const trimmed = text.trim()
+  const spelled = isSpelling(code) ? respellText(cleanText(trimmed), isAcceptable) : undefined
+  const meant = spelled ?? mended(trimmed, code)
+  return meant === undefined || meant === trimmed ? undefined : `${meant}?`
+}
+
+/** Hints that name two formulas, or something other than a formula. */
+const keepsHint: readonly FormulaCode[] = ['formula/ambiguous-charge', 'formula/bare-electron']
+
+/** Mistakes with one remedy, where the remedy can be read. */
+function mended(text: string, code: FormulaCode): string | undefined {
+  const remedy = remedies[code]?.(text)
+  return remedy !== undefined && isRead(remedy) ? remedy : undefined
+}
+
+const remedies: Partial<Readonly<Record<FormulaCode, (text: string) => string>>> = {
+  'formula/look-alike': cleanText,
+  'formula/markup': cleanText,
+  'formula/control-character': cleanText,
+  'formula/leading-zero': withLetterO,
+  'formula/zero-count': withLetterO,
+  'formula/misplaced-number': withLetterO,
+  'formula/empty-part': withSingleDots,
+  'formula/unclosed-bracket': withMatchingBrackets,
+  'formula/unopened-bracket': withMatchingBrackets,
+  'formula/mismatched-bracket': withMatchingBrackets,
+  'formula/bad-charge': (text) => (isAcceptable(`${text}-`) ? `${text}-` : `${text}+`),
+}
+
+const spellingCodes: readonly FormulaCode[] = [
+  'formula/unknown-symbol',
+  'formula/leading-zero',
+  'formula/zero-count',
+  'formula/misplaced-number',
+  'formula/placeholder',
+  'formula/look-alike',
+  'formula/markup',
+  'formula/control-character',
+  'formula/bare-electron',
+  'formula/abbreviation',
+]
+
+function isSpelling(code: FormulaCode): boolean {
+  return spellingCodes.includes(code)
+}
