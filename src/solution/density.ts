@@ -1,9 +1,8 @@
-import { type FormulaLike, formulaOf } from '../formula/index.js'
-import { asDimension, constant, exact, type Quantity } from '../quantity/index.js'
-import { chosen, type Given, measured, type TextOf } from '../stoichiometry/given.js'
-import { speciesKey } from '../stoichiometry/species.js'
+import type { FormulaLike } from '../formula/index.js'
+import type { Quantity } from '../quantity/index.js'
+import { chosen, type Given, measured } from '../stoichiometry/given.js'
 import { aboveZero, aFraction } from './bounds.js'
-import { densityTables } from './density-data.js'
+import { byDensity, byMassFraction, columnOf, interpolate, isBetween, tableOf } from './density-rows.js'
 import { densityNaming, massFractionNaming } from './naming.js'
 import { SolutionError } from './solution-error.js'
 
@@ -31,12 +30,7 @@ export function densityOf(substance: FormulaLike, massFraction: Given<'ratio'>):
   const { of, intervals } = tableOf(substance)
   const w = aFraction(chosen(massFraction, 'ratio', massFractionNaming(of))).to('%')
   const interval = intervals.find(([low, high]) => isBetween(w, low.w, high.w))
-  if (interval === undefined)
-    throw outside(
-      of,
-      w,
-      intervals.flat().map((point) => point.w),
-    )
+  if (interval === undefined) throw outside(of, w, columnOf(intervals, 'w'))
   return interpolate(w, byMassFraction(interval)).named(densityNaming(of))
 }
 
@@ -64,84 +58,10 @@ export function massFractionAt(substance: FormulaLike, density: Given<'density'>
   const rho = aboveZero(measured(density, 'density', densityNaming(of))).to('g/mL')
   const matching = intervals.filter(([low, high]) => isBetween(rho, low.density, high.density))
   const [first, ...others] = matching.map((interval) => interpolate(rho, byDensity(interval)))
-  if (first === undefined)
-    throw outside(
-      of,
-      rho,
-      intervals.flat().map((point) => point.density),
-    )
+  if (first === undefined) throw outside(of, rho, columnOf(intervals, 'density'))
   const other = others.find((w) => !w.equals(first))
   if (other !== undefined) throw ambiguous(of, rho, [first, other])
   return first.named(massFractionNaming(of))
-}
-
-interface Point {
-  readonly w: Quantity<'ratio'>
-  readonly density: Quantity<'density'>
-}
-
-type Interval = readonly [Point, Point]
-
-interface ReadTable {
-  readonly of: string
-  readonly intervals: readonly Interval[]
-}
-
-function tableOf(substance: FormulaLike): ReadTable {
-  const of = formulaOf(substance).text
-  const table = densityTables.find((one) => speciesKey(one.substance) === speciesKey(substance))
-  if (table === undefined) throw noTable(of)
-  const points = table.points.map(([w, density]) => pointOf(w, density, table.substance))
-  const intervals = points.slice(1).map((high, index): Interval => [points[index] as Point, high])
-  return { of, intervals }
-}
-
-function pointOf(w: TextOf<'ratio'>, density: TextOf<'density'>, of: string): Point {
-  return {
-    w: asDimension(exact(w as string), 'ratio'),
-    density: asDimension(constant(density as string, densityNaming(of)), 'density'),
-  }
-}
-
-/** Two known pairs of what is asked (x) and what is answered (y). */
-interface Line<X extends 'ratio' | 'density', Y extends 'ratio' | 'density'> {
-  readonly x: readonly [Quantity<X>, Quantity<X>]
-  readonly y: readonly [Quantity<Y>, Quantity<Y>]
-}
-
-function byMassFraction([low, high]: Interval): Line<'ratio', 'density'> {
-  return { x: [low.w, high.w], y: [low.density, high.density] }
-}
-
-function byDensity([low, high]: Interval): Line<'density', 'ratio'> {
-  return { x: [low.density, high.density], y: [low.w, high.w] }
-}
-
-/** y at x on the straight line through two points; at a point, the point itself. */
-function interpolate<X extends 'ratio' | 'density', Y extends 'ratio' | 'density'>(
-  x: Quantity<X>,
-  line: Line<X, Y>,
-): Quantity<Y> {
-  const [from, to] = line.x
-  const [low, high] = line.y
-  if (x.equals(from)) return low
-  if (x.equals(to)) return high
-  const part = (x.minus(from) as Quantity<'ratio'>).dividedBy(to.minus(from) as Quantity<'ratio'>)
-  return low.plus(high.minus(low).times(part))
-}
-
-function isBetween<D extends 'ratio' | 'density'>(x: Quantity<D>, a: Quantity<D>, b: Quantity<D>): boolean {
-  return x.compare(a) * x.compare(b) <= 0
-}
-
-function noTable(of: string): SolutionError {
-  return new SolutionError({
-    code: 'solution/no-density-table',
-    message: `There is no table of densities for solutions of ${of}.`,
-    found: of,
-    expected: densityTables.map(({ substance }) => substance).join(', '),
-    hint: 'Give the density that stands on the bottle; it is never guessed.',
-  })
 }
 
 function outside<D extends 'ratio' | 'density'>(

@@ -2,7 +2,7 @@ import { type FormulaLike, formulaOf } from '../formula/index.js'
 import { type Quantity, sum } from '../quantity/index.js'
 import { namedAmount } from './naming.js'
 import { speciesKey } from './species.js'
-import type { StagesRun } from './stages.js'
+import type { StagesRun } from './stage.js'
 import type { SpeciesAmount } from './supplies.js'
 
 /**

@@ -78,3 +78,7 @@ describe('laws', () => {
     )
   })
 })
+
+it('a row of the table is the same number wherever it is used', () => {
+  expect(densityOf('KOH', '10 %').input).toBe(densityOf('KOH', '10.0 %').input)
+})
