@@ -4,10 +4,11 @@ import type { Quantity } from '../quantity/index.js'
 import { speciesKey } from '../stoichiometry/index.js'
 import type { Assessment, UsedSupply } from './assessment-type.js'
 import { coolingOf } from './cooling.js'
-import { type Course, type Poured, runCourse } from './course.js'
+import { type AmountRule, type Course, type Poured, runCourse } from './course.js'
 import { type RecipeFacts, readRecipe, type SupplyFacts } from './facts.js'
 import type { Finding } from './finding.js'
 import { deepFreeze } from './freeze.js'
+import { limitFindings } from './limit-findings.js'
 import {
   excessOf,
   leftoversOf,
@@ -66,17 +67,21 @@ export function assessPreparation(plan: Plan | Plan['recipe'], records: Records)
   const { taken, findings } = readSupplyRecords(facts, read)
   const product = weighProduct(read.product)
   const scale = scaleOf(facts)
-  const course = runCourse(
-    facts,
-    scale,
-    (supply, need) => taken.get(supply)?.amount ?? plannedAmount(facts, scale, supply, need),
-  )
+  const asPlanned: AmountRule = (supply, need) => plannedAmount(facts, scale, supply, need)
+  const course = runCourse(facts, scale, (supply, need) => taken.get(supply)?.amount ?? asPlanned(supply, need))
+  const plannedLimits = limitingOf(facts, runCourse(facts, scale, asPlanned))
   const draft = draftOf(facts, read, course, taken, product)
   const purity = read.product.purity === undefined ? undefined : reading(read.product.purity, 'ratio')
   return deepFreeze({
     ...draft,
     correctedYield: purity && correctedYield(draft, purity),
-    findings: [...findings, ...product.findings, ...yieldFindings(draft), ...usedFindings(draft)],
+    findings: [
+      ...findings,
+      ...product.findings,
+      ...yieldFindings(draft),
+      ...usedFindings(draft),
+      ...limitFindings(plannedLimits, draft),
+    ],
   })
 }
 

@@ -34,6 +34,7 @@ export type FindingCode =
   | 'yield-over-100'
   | 'not-constant-mass'
   | 'supply-not-recorded'
+  | 'other-limits'
   | 'solubility-unknown'
   | 'much-stays-dissolved'
   | 'crystallisation-loss'

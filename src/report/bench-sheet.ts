@@ -151,7 +151,7 @@ function expectations({ theoretical, limiting, supplies, leftovers, product, sta
 }
 
 function removedLine({ formula, amount }: Portion): Line {
-  return ['Filtered off or washed away: ', { quantity: brief(amount, 3) }, ' of ', { formula }, '.']
+  return ['Taken away on the way: ', { quantity: brief(amount, 3) }, ' of ', { formula }, '.']
 }
 
 function gasLine({ gas, amount, volume, temperature, pressure }: GasVolume): Line {
