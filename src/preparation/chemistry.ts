@@ -2,6 +2,8 @@ import { exactNullSpace } from '../equation/exact-null-space.js'
 import { combine, type Equation, lowestTerms, type Term } from '../equation/index.js'
 import { formatFormula } from '../formula/index.js'
 import { addFractions, divideFractions, type Fraction, fraction, multiplyFractions } from '../fraction.js'
+import { isStrongAcid, isStrongBase, neutralisationEnthalpy } from '../product/index.js'
+import type { Quantity } from '../quantity/index.js'
 import { speciesKey } from '../stoichiometry/index.js'
 import type { SubstanceKey } from './substance.js'
 
@@ -29,6 +31,28 @@ export interface StageChemistry {
   readonly aliquot: Fraction
   /** What is taken away before it. */
   readonly removes: ReadonlySet<SubstanceKey>
+  /** Where a strong acid meets a strong base in it: their heat per mole of the water they form, and how much they form. */
+  readonly neutralisation: StageNeutralisation | undefined
+}
+
+/** A strong acid and a strong base in one stage. */
+export interface StageNeutralisation {
+  /** Enthalpy per mole of water formed. */
+  readonly enthalpy: Quantity<'molarEnergy'>
+  /** Moles of water formed per mole of the stage's equation as written. */
+  readonly water: Fraction
+}
+
+/** Whether a strong acid and a strong base meet in an equation, and what comes of it. */
+export function neutralisationIn(
+  equation: Equation,
+  changes: ReadonlyMap<SubstanceKey, Change>,
+): StageNeutralisation | undefined {
+  const reactants = equation.left.map(({ formula }) => formula)
+  const [acid, base] = [reactants.find(isStrongAcid), reactants.find(isStrongBase)]
+  const water = changes.get(speciesKey('H2O'))
+  if (acid === undefined || base === undefined || water === undefined) return undefined
+  return { enthalpy: neutralisationEnthalpy(acid, base) as Quantity<'molarEnergy'>, water: water.moles }
 }
 
 /** The net changes of an equation, by substance: water on both sides counts once. */

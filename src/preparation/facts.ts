@@ -10,6 +10,7 @@ import {
   changesOf,
   changesStatesOnly,
   makes,
+  neutralisationIn,
   overallOf,
   type StageChemistry,
   timesOfStateChange,
@@ -101,10 +102,12 @@ function draftOf(recipe: Recipe): Draft {
 
 function stageChemistry({ name, equation, clears, aliquot, removes = [] }: RecipeStage): StageChemistry {
   const read = parseEquation(equation)
+  const changes = changesOf(read)
   return {
     name,
     equation: read,
-    changes: changesOf(read),
+    changes,
+    neutralisation: neutralisationIn(read, changes),
     clears: clears && speciesKey(clears),
     aliquot: aliquot === undefined ? fraction(1n) : fractionOfText(aliquot),
     removes: new Set(removes.map((formula) => speciesKey(formula))),

@@ -2,14 +2,10 @@ import {
   type GasConditionsName,
   type GasVolume,
   gasVolume,
-  isStrongAcid,
-  isStrongBase,
   type NeutralisationHeat,
-  neutralisationEnthalpy,
   neutralisationHeat,
 } from '../product/index.js'
 import type { Quantity } from '../quantity/index.js'
-import { speciesKey } from '../stoichiometry/index.js'
 import type { StageChemistry } from './chemistry.js'
 import type { RecipeFacts } from './facts.js'
 import { amountOf, type Form, scaleForm } from './form.js'
@@ -30,13 +26,10 @@ export function gasesOf(
 }
 
 /** The heat of a strong acid and a strong base that meet in a stage; nothing where no value is known. */
-export function heatOf(stage: StageChemistry, { extent }: StageRun): NeutralisationHeat | undefined {
-  const reactants = stage.equation.left.map(({ formula }) => formula)
-  const [acid, base] = [reactants.find(isStrongAcid), reactants.find(isStrongBase)]
-  const water = stage.changes.get(speciesKey('H2O'))
-  if (acid === undefined || base === undefined || water === undefined || isTrace(extent)) return undefined
-  const enthalpy = neutralisationEnthalpy(acid, base) as Quantity<'molarEnergy'>
-  return neutralisationHeat({ water: namedAmount(scaleForm(extent, water.moles), 'H2O'), enthalpy })
+export function heatOf({ neutralisation }: StageChemistry, { extent }: StageRun): NeutralisationHeat | undefined {
+  if (neutralisation === undefined || isTrace(extent)) return undefined
+  const { water, enthalpy } = neutralisation
+  return neutralisationHeat({ water: namedAmount(scaleForm(extent, water), 'H2O'), enthalpy })
 }
 
 function namedAmount(form: Form, of: string): Quantity<'amount'> {

@@ -17,8 +17,7 @@ import { speciesKey } from '../stoichiometry/index.js'
  * ```
  */
 export function isStrongAcid(formula: FormulaLike): boolean {
-  const key = speciesKey(formula)
-  return strongAcids.some((acid) => speciesKey(acid.formula) === key)
+  return keysOf('acids', () => strongAcids.map((acid) => acid.formula)).has(speciesKey(formula))
 }
 
 /**
@@ -36,11 +35,22 @@ export function isStrongAcid(formula: FormulaLike): boolean {
  * ```
  */
 export function isStrongBase(formula: FormulaLike): boolean {
-  const key = speciesKey(formula)
+  return keysOf('bases', strongBases).has(speciesKey(formula))
+}
+
+function strongBases(): readonly string[] {
   return saltCations
     .filter(({ strongBase }) => strongBase)
     .flatMap(({ written, charges }) =>
       charges.map((charge) => (charge === 1 ? `${written}OH` : `${written}(OH)${charge}`)),
     )
-    .some((base) => speciesKey(base) === key)
+}
+
+/** A memo: which acids and bases are strong never changes. */
+const known: Map<string, ReadonlySet<string>> = /* @__PURE__ */ new Map()
+
+function keysOf(which: string, formulas: () => readonly string[]): ReadonlySet<string> {
+  const keys = known.get(which) ?? new Set(formulas().map((formula) => speciesKey(formula)))
+  known.set(which, keys)
+  return keys
 }
