@@ -11,9 +11,16 @@ import { CrystallisationError } from './crystallisation-error.js'
  *   section 15.2 and Example 15.3.
  */
 export function crystals(liquor: Liquor, solubility: Quantity<'ratio'>): Quantity<'mass'> {
-  const surplus = surplusOf(liquor, solubility)
-  if (!liquor.hydrated) return surplus
-  return surplus.dividedBy(saltBeyondOwnWater(liquor, solubility))
+  return asCrystals(surplusOf(liquor, solubility), liquor, solubility)
+}
+
+/** The crystals in which so much more salt goes than their own water could hold. */
+export function asCrystals(
+  salt: Quantity<'mass'>,
+  solid: Pick<Liquor, 'fraction' | 'crystal' | 'hydrated'>,
+  solubility: Quantity<'ratio'>,
+): Quantity<'mass'> {
+  return solid.hydrated ? salt.dividedBy(saltBeyondOwnWater(solid, solubility)) : salt
 }
 
 /** Salt beyond what the water holds, before the crystals take water away. */
@@ -23,7 +30,7 @@ function surplusOf({ saltMass, waterMass, salt }: Liquor, solubility: Quantity<'
 }
 
 /** What a gram of crystals brings beyond what its own water would dissolve. */
-export function saltBeyondOwnWater(
+function saltBeyondOwnWater(
   { fraction, crystal }: Pick<Liquor, 'fraction' | 'crystal'>,
   solubility: Quantity<'ratio'>,
 ): Quantity<'ratio'> {

@@ -2,7 +2,7 @@ import type { AtomicWeights } from '../element/index.js'
 import { type FormulaLike, formulaOf } from '../formula/index.js'
 import type { Quantity } from '../quantity/index.js'
 import type { Given } from '../stoichiometry/given.js'
-import { saltBeyondOwnWater } from './balance.js'
+import { asCrystals } from './balance.js'
 import { positive } from './crop-input.js'
 import { solubilityFor } from './given-solubility.js'
 import type { SolubilityTable } from './solubility-table.js'
@@ -43,9 +43,7 @@ export function washLoss(wash: WaterWash): Quantity<'mass'> {
   const water = positive(wash.water, 'mass', { label: 'wash water', symbol: 'm', of: 'H2O', role: 'water' }, 'water')
   const fraction = anhydrousFraction(crystal, wash.weights)
   const { massRatio } = solubilityFor(crystal, wash.temperature, wash.solubility)
-  const beyond = saltBeyondOwnWater({ fraction, crystal: crystal.text }, massRatio)
-  return water
-    .times(massRatio)
-    .dividedBy(beyond)
-    .named({ label: 'washed away at most', symbol: 'm', of: crystal.text, role: 'mass' })
+  const solid = { fraction, crystal: crystal.text, hydrated: fraction.value.lt(1) }
+  const lost = asCrystals(water.times(massRatio), solid, massRatio)
+  return lost.named({ label: 'washed away at most', symbol: 'm', of: crystal.text, role: 'mass' })
 }
