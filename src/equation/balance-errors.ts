@@ -3,7 +3,7 @@ import { EquationError } from './equation-error.js'
 import { extremeSolutions, independentVectors } from './extreme-solutions.js'
 import { findMissing } from './missing-species.js'
 import { withCoefficients } from './place-solution.js'
-import { quote } from './quote.js'
+import { brief, quote } from './quote.js'
 import { elementTotals } from './side-totals.js'
 import { allTerms, isSameSpecies, joinWords, listSpecies } from './species.js'
 
@@ -30,7 +30,7 @@ function lacking(equation: Equation): string | undefined {
 
 /** The only answer has zeros. */
 export function unusedSpecies(equation: Equation, unused: readonly Term[]): EquationError {
-  const found = listSpecies(unused)
+  const found = brief(listSpecies(unused))
   return new EquationError({
     code: 'equation/unused-species',
     message: `${quote(equation.text)} balances only without ${found}.`,
@@ -43,7 +43,7 @@ export function unusedSpecies(equation: Equation, unused: readonly Term[]): Equa
 
 /** The only answer has negative numbers. */
 export function wrongSide(equation: Equation, wrong: readonly Term[]): EquationError {
-  const found = listSpecies(wrong)
+  const found = brief(listSpecies(wrong))
   return new EquationError({
     code: 'equation/wrong-side',
     message: `${quote(equation.text)} balances only with ${found} on the other side.`,
@@ -73,7 +73,7 @@ export function underdetermined(equation: Equation, vectors: readonly (readonly 
   const basis = vectors.map((vector) => withCoefficients(equation, vector).text)
   return new EquationError({
     code: 'equation/underdetermined',
-    message: `${quote(equation.text)} has more than one independent answer: ${basis.join('; ')}.`,
+    message: `${quote(equation.text)} has more than one independent answer: ${brief(basis.join('; '))}.`,
     found: equation.text,
     expected: 'an equation of one reaction',
     hint: spectatorHint(equation) ?? 'Write the reactions one by one, or leave a species out.',
@@ -91,7 +91,7 @@ function noneUpright(equation: Equation, vectors: readonly (readonly bigint[])[]
   const basis = vectors.map((vector) => withCoefficients(equation, vector).text)
   return new EquationError({
     code: 'equation/wrong-side',
-    message: `${quote(equation.text)} balances only with species on the other side: ${basis.join('; ')}.`,
+    message: `${quote(equation.text)} balances only with species on the other side: ${brief(basis.join('; '))}.`,
     found: equation.text,
     expected: 'every reactant on the left and every product on the right',
     hint: 'Write the reactions one by one.',

@@ -3,17 +3,31 @@ import type { Equation, Term } from './equation.js'
 import { makeEquation } from './make-equation.js'
 import { allTerms } from './species.js'
 
-/** The equation with new coefficients, one for each term in order; a negative one changes sides, a zero one leaves. */
+/**
+ * The equation with new coefficients, one for each term in order. A species with a negative one goes to the end of the other
+ * side, one with zero leaves.
+ */
 export function withCoefficients(equation: Equation, values: readonly bigint[]): Equation {
-  const left: Term[] = []
-  const right: Term[] = []
+  const placed: Record<Place, Term[]> = { left: [], toLeft: [], right: [], toRight: [] }
   for (const [index, term] of allTerms(equation).entries()) {
     const value = values[index] as bigint
-    const stays = value > 0n
-    const side = index < equation.left.length === stays ? left : right
-    if (value !== 0n) side.push(withCoefficient(term, { numerator: stays ? value : -value, denominator: 1n }))
+    const place = placeOf(index < equation.left.length, value)
+    if (value !== 0n) placed[place].push(withCoefficient(term, { numerator: magnitude(value), denominator: 1n }))
   }
-  return makeEquation({ left, right, arrow: equation.arrow })
+  const { left, toLeft, right, toRight } = placed
+  return makeEquation({ left: [...left, ...toLeft], right: [...right, ...toRight], arrow: equation.arrow })
+}
+
+/** Where a species ends up: on its side, or moved to the other. */
+type Place = 'left' | 'toLeft' | 'right' | 'toRight'
+
+function placeOf(isLeft: boolean, value: bigint): Place {
+  if (value > 0n) return isLeft ? 'left' : 'right'
+  return isLeft ? 'toRight' : 'toLeft'
+}
+
+function magnitude(value: bigint): bigint {
+  return value < 0n ? -value : value
 }
 
 /** A solution with the sign that moves fewer species; of two the one that leaves the first where it is. */

@@ -7,8 +7,9 @@ import { quote } from './quote.js'
 /** Two formulas with only a space between them, or a formula with a condition beside it. */
 export function missingPlus(text: string, term: Span, gap: Span): EquationError {
   if (isEnergyText(text.slice(term.start, term.end))) return energy(text, term)
+  const bracketed = firstBracket(text, term)
+  if (isCondition(text.slice(bracketed.start, bracketed.end))) return condition(text, bracketed)
   const [before, after] = [text.slice(term.start, gap.start), text.slice(gap.end, term.end)]
-  if (isCondition(before)) return condition(text, { start: term.start, end: gap.start })
   if (isCondition(after)) return condition(text, { start: gap.end, end: term.end })
   if (before.length === 1 && before >= 'a' && before <= 'z') return letterCoefficient(text, term)
   return new EquationError({
@@ -47,10 +48,17 @@ function letterCoefficient(text: string, { start }: Span): EquationError {
   })
 }
 
+/** The bracket with which a term begins, `[500 °C]`; otherwise an empty stretch. */
+function firstBracket(text: string, { start, end }: Span): Span {
+  const closing = { '(': ')', '[': ']' }[text.charAt(start)]
+  const last = closing === undefined ? -1 : text.indexOf(closing, start)
+  return { start, end: last < 0 || last >= end ? start : last + 1 }
+}
+
 /** `[heat]`, `(Δ)`, `-Δ`, `[H2SO4]` beside the arrow. */
 function isCondition(text: string): boolean {
   const first = text.charAt(0)
-  return isConditionText(text) || '-–—='.includes(first) || (first === '[' && text.endsWith(']'))
+  return isConditionText(text) || (first !== '' && '-–—='.includes(first)) || (first === '[' && text.endsWith(']'))
 }
 
 function condition(text: string, { start, end }: Span): EquationError {

@@ -144,22 +144,17 @@ export const knownEquations: Readonly<Record<string, readonly string[]>> = {
     'Hg2Cl2 + 2 e^- -> 2 Hg + 2 Cl^-',
   ],
   'gas kinetics': [
-    'H + O2 -> OH + O',
     'CH4 + OH -> CH3 + H2O',
     '2 NO + O2 -> 2 NO2',
     '2 N2O5 -> 4 NO2 + O2',
-    'Cl + O3 -> ClO + O2',
-    'NO + O3 -> NO2 + O2',
     'CH3 + HO2 -> CH3O + OH',
     'C2H6 + Cl -> C2H5 + HCl',
     '2 HO2 -> H2O2 + O2',
-    'N2 + O -> NO + N',
     '4 NH3 + 5 O2 -> 4 NO + 6 H2O',
     '3 NO2 + H2O -> 2 HNO3 + NO',
     'CO + 3 H2 -> CH4 + H2O',
     'N2 + 3 H2 -> 2 NH3',
     '2 H2S + SO2 -> 3 S + 2 H2O',
-    'D2 + Cl -> DCl + D',
   ],
   combustion: [
     '2 C8H18 + 25 O2 -> 16 CO2 + 18 H2O',
@@ -186,3 +181,15 @@ export const knownEquations: Readonly<Record<string, readonly string[]>> = {
     'TiO2 + 2 C + 2 Cl2 -> TiCl4 + 2 CO',
   ],
 }
+
+/** Elementary reactions that are balanced as written, though other reactions of the same species are too. */
+export const elementaryReactions: readonly string[] = [
+  'H + O2 -> OH + O',
+  'O + H2 -> OH + H',
+  'Cl + O3 -> ClO + O2',
+  'NO + O3 -> NO2 + O2',
+  'N2 + O -> NO + N',
+  'D2 + Cl -> DCl + D',
+  'Br + H2 -> HBr + H',
+  'CH3 + O2 -> CH3O + O',
+]
