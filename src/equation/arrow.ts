@@ -66,11 +66,11 @@ function isCharge(text: string, dash: number): boolean {
   let before = dash - 1
   while (before >= 0 && isDigit(text.charCodeAt(before))) before -= 1
   if (text.charAt(before) === '^') return true
-  return before === dash - 1 && text.charAt(before) === 'e' && !isLetter(text.charCodeAt(before - 1))
+  return before === dash - 1 && text.charAt(before) === 'e' && !isCapital(text.charCodeAt(before - 1))
 }
 
-function isLetter(code: number): boolean {
-  return (code >= 0x41 && code <= 0x5a) || (code >= 0x61 && code <= 0x7a)
+function isCapital(code: number): boolean {
+  return code >= 0x41 && code <= 0x5a
 }
 
 function equalsArrow(text: string, at: number): FoundArrow {

@@ -4,7 +4,7 @@ import { EquationError } from './equation-error.js'
 /** The most digits a coefficient may have. */
 export const maxDigits = 100
 
-/** A number without a formula: `2 + H2O`, and `Fe+3` for a charge. */
+/** A number without a formula: `2 + H2O`. */
 export function missingFormula(text: string, start: number, end: number): EquationError {
   return new EquationError({
     code: 'equation/missing-formula',
@@ -12,7 +12,6 @@ export function missingFormula(text: string, start: number, end: number): Equati
     position: { start, end },
     found: text.slice(start, end),
     expected: 'a formula after the coefficient',
-    hint: text.charAt(start - 1) === '+' ? 'Write a charge with ^: Fe^3+.' : undefined,
   })
 }
 

@@ -30,11 +30,9 @@ export function extremeSolutions(species: readonly Composition[], leftCount: num
   return rays.map(({ vector }) => withoutCommonDivisor(vector.map((value, index) => value * (scales[index] as bigint))))
 }
 
-/** Of some vectors the first ones that are independent of those before them. */
+/** Of some vectors, one or more, the first ones that are independent of those before them. */
 export function independentVectors(vectors: readonly Vector[]): readonly Vector[] {
-  const [first] = vectors
-  if (first === undefined) return []
-  const columns = first.map((_, index) => vectors.map((vector) => vector[index] as bigint))
+  const columns = (vectors[0] as Vector).map((_, index) => vectors.map((vector) => vector[index] as bigint))
   return reduceRows(columns, vectors.length).pivots.map((pivot) => vectors[pivot] as Vector)
 }
 

@@ -6,7 +6,6 @@ import { quote } from './quote.js'
 
 /** Two formulas with only a space between them, or a formula with a condition beside it. */
 export function missingPlus(text: string, term: Span, gap: Span): EquationError {
-  if (isEnergyText(text.slice(term.start, term.end))) return energy(text, term)
   const bracketed = firstBracket(text, term)
   if (isCondition(text.slice(bracketed.start, bracketed.end))) return condition(text, bracketed)
   const [before, after] = [text.slice(term.start, gap.start), text.slice(gap.end, term.end)]

@@ -1,5 +1,5 @@
 import type { Span } from '../errors.js'
-import { type Formula, FormulaError, parseFormula, type State } from '../formula/index.js'
+import { type Formula, type State, tryParseFormula } from '../formula/index.js'
 import { isDigit, isSpace, skipSpaces, trimEnd } from './characters.js'
 import { readCoefficient } from './coefficient.js'
 import type { Term } from './equation.js'
@@ -29,12 +29,9 @@ function signState(code: number): State | undefined {
 function readFormula(text: string, start: number, end: number): Formula {
   const gap = gapIn(text, start, end)
   if (gap !== undefined) throw missingPlus(text, { start, end }, gap)
-  try {
-    return parseFormula(text.slice(start, end))
-  } catch (error) {
-    if (error instanceof FormulaError) throw formulaError(text, { start, end }, error)
-    throw error
-  }
+  const outcome = tryParseFormula(text.slice(start, end))
+  if (outcome.ok) return outcome.value
+  throw formulaError(text, { start, end }, outcome.error)
 }
 
 /** The first white space that separates two formulas, rather than a formula from its state or the parts around a dot. */

@@ -95,6 +95,7 @@ describe('refusals', () => {
     ['P4O10 + C -> P4 + CO + CO2', 'equation/underdetermined', 'one by one'],
     ['MnO4^- + H2O2 + H^+ -> Mn^2+ + O2 + H2O', 'equation/underdetermined', 'one by one'],
     ['Ag^+ + NO3^- + Na^+ + Cl^- -> AgCl + Na^+ + NO3^-', 'equation/underdetermined', 'both sides: NO3^- and Na^+.'],
+    ['I2(s) + I2(g) + H2 -> HI', 'equation/underdetermined', 'one by one'],
     ['CuSO4·xH2O -> CuSO4 + H2O', 'equation/unknown-count', undefined],
     ['Fe -> Fe', 'equation/fine', undefined],
   ])('%s: %s', (text, code, hint) => {

@@ -42,6 +42,7 @@ describe('the complete ionic equation', () => {
       '(NH4)2Fe(SO4)2(aq) + 2 NaOH(aq) -> Fe(OH)2(s) + Na2SO4(aq) + (NH4)2SO4(aq)',
       '2 NH4^+(aq) + Fe^2+(aq) + 2 SO4^2-(aq) + 2 Na^+(aq) + 2 OH^-(aq) -> Fe(OH)2(s) + 2 Na^+(aq) + 2 SO4^2-(aq) + 2 NH4^+(aq)',
     ],
+    ['Ag^+(aq) + NaBr(aq) -> AgBr(s) + Na^+(aq)', 'Ag^+(aq) + Na^+(aq) + Br^-(aq) -> AgBr(s) + Na^+(aq)'],
     ['Ag^+ + NaCl(aq) -> AgCl(s) + Na^+', 'Ag^+ + Na^+(aq) + Cl^-(aq) -> AgCl(s) + Na^+'],
   ])('%s', (text, ionic) => {
     expect(ionicEquation(text).text).toBe(ionic)

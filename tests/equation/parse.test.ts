@@ -252,6 +252,7 @@ describe('refusals', () => {
     ['H2 + Xx -> H2O', 'formula/unknown-symbol', 'Xx', undefined],
     ['H2 + 2 cuso4 -> H2O', 'formula/unknown-symbol', 'cuso', undefined],
     ['Zn + Cu(OH2 -> H2O', 'formula/unclosed-bracket', '(', undefined],
+    ['(2H2O) -> H2', 'formula/misplaced-number', '2', undefined],
     ['H2 + O0 -> H2O', 'formula/zero-count', '0', undefined],
     ['↑ -> H2O', 'formula/empty', '', undefined],
   ])('%s: %s', (text, code, at, hint) => {
