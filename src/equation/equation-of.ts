@@ -7,7 +7,23 @@ import { parseEquation } from './parse.js'
 /** An equation, or its text. */
 export type EquationLike = Equation | string
 
-/** The equation itself, or the one its text says; an equation from another copy of the library is read from its text. */
+/**
+ * The equation of what may be an equation or its text. An equation that another copy of the library has read is read again
+ * here.
+ *
+ * @param input - An equation, or its text.
+ * @returns The equation; the same object where it was read by this copy of the library.
+ * @throws {@link EquationError} `equation/not-text` for anything else, and whatever {@link parseEquation} throws for a text.
+ *
+ * @example
+ * ```ts
+ * import { equationOf, parseEquation } from 'saltwright/equation'
+ *
+ * const dehydration = parseEquation('ZnSO4·7H2O -> ZnSO4 + 7 H2O')
+ * equationOf(dehydration) === dehydration // => true
+ * equationOf('ZnSO4·7H2O -> ZnSO4 + 7 H2O').right.length // => 2
+ * ```
+ */
 export function equationOf(input: EquationLike): Equation {
   if (typeof input === 'string') return parseEquation(input)
   if (typeof input !== 'object' || input === null) throw notText(input)

@@ -21,6 +21,7 @@ function isWholeNumber({ numerator, denominator }: Fraction, value: bigint | und
  *
  * @param equation - An equation or its text.
  * @returns The equation in lowest terms.
+ * @throws {@link EquationError} `equation/not-text` for anything else, and whatever {@link parseEquation} throws for a text.
  * @source OpenStax, Chemistry 2e, section 4.1, Balancing Equations: fractions are cleared, common factors divided out.
  *
  * @example

@@ -23,8 +23,18 @@ const maxTerms = 200
  *
  * @param text - One equation, at most 20 000 characters and 200 terms.
  * @returns The equation, frozen; its text as written.
- * @throws {@link EquationError} `equation/...` where the equation cannot be read, with the position.
- * @throws {@link FormulaError} `formula/...` where a formula in it cannot, with the position in the whole text.
+ * @throws {@link EquationError} `equation/missing-arrow`, `equation/several-arrows`, `equation/unknown-arrow`,
+ * `equation/ambiguous-arrow` about the arrow.
+ * @throws {@link EquationError} `equation/empty-side`, `equation/empty-term`, `equation/missing-formula`,
+ * `equation/missing-plus`, `equation/ambiguous-plus` about the terms.
+ * @throws {@link EquationError} `equation/coefficient-unreadable`, `equation/coefficient-out-of-range`,
+ * `equation/decimal-comma` about a coefficient.
+ * @throws {@link EquationError} `equation/condition`, `equation/not-a-substance`, `equation/state-contradicted` for heat,
+ * light, catalysts and collision partners, and for two states of one species.
+ * @throws {@link EquationError} `equation/not-text`, `equation/empty`, `equation/too-long`, `equation/too-many-species` for
+ * what is no equation, or too large.
+ * @throws {@link FormulaError} `formula/unknown-symbol`, and whatever else `parseFormula` throws for a formula in it, with the
+ * position in the whole text.
  * @source IUPAC, Quantities, Units and Symbols in Physical Chemistry (Green Book), 3rd edition, section 2.10.1, for the
  * meaning of the arrows, from memory.
  *

@@ -69,7 +69,8 @@ export function stageMultipliers(stages: readonly EquationLike[], options: Chain
  * @param stages - The equations of the stages or their texts, in order.
  * @param options - The intermediates; without them those that {@link ChainOptions} says.
  * @returns The overall equation, with the smallest whole numbers.
- * @throws {@link EquationError} the errors of {@link stageMultipliers} and {@link combine}.
+ * @throws {@link EquationError} `equation/undetermined-multipliers` where the intermediates do not link all stages, and
+ * whatever else {@link stageMultipliers} and {@link combine} throw.
  * @source Common practice, no source.
  *
  * @example
@@ -80,7 +81,7 @@ export function stageMultipliers(stages: readonly EquationLike[], options: Chain
  *   '2 Al + 2 KOH + 6 H2O -> 2 K[Al(OH)4] + 3 H2',
  *   'K[Al(OH)4] + 2 H2SO4 -> KAl(SO4)2 + 4 H2O',
  * ]
- * overallEquation(stages).text // => '2 Al + 2 KOH + 4 H2SO4 -> 3 H2 + 2 KAl(SO4)2 + 2 H2O'
+ * overallEquation(stages).text // => '2 Al + 2 KOH + 4 H2SO4 -> 2 H2O + 3 H2 + 2 KAl(SO4)2'
  * ```
  */
 export function overallEquation(stages: readonly EquationLike[], options: Pick<ChainOptions, 'cancel'> = {}): Equation {

@@ -70,6 +70,7 @@ describe('an equation that is not balanced', () => {
     ['SO3 -> H2SO4', '1 H2O left', 'SO3 + H2O -> H2SO4'],
     ['CuSO4 -> CuSO4·5H2O', '5 H2O left', 'CuSO4 + 5 H2O -> CuSO4·5H2O'],
     ['Al(OH)3 -> Al2O3', '3 H2O right', '2 Al(OH)3 -> Al2O3 + 3 H2O'],
+    ['P4O10 -> H3PO4', '6 H2O left', 'P4O10 + 6 H2O -> 4 H3PO4'],
     ['Fe^2+ -> Fe^3+', '1 e^- right', 'Fe^2+ -> Fe^3+ + e^-'],
     ['Cu^2+ -> Cu', '2 e^- left', 'Cu^2+ + 2 e^- -> Cu'],
     ['Cl^- -> Cl2', '2 e^- right', '2 Cl^- -> Cl2 + 2 e^-'],

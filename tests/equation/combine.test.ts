@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest'
-import { checkBalance, combine, parseEquation, type Stage } from '../../src/equation/index.js'
+import { checkBalance, combine, type EquationStage, parseEquation } from '../../src/equation/index.js'
 import { fractionOf } from '../../src/fraction.js'
 import { refusal } from './refusal.js'
 
 /** Stages from pairs of text and multiplier. */
-function stages(...pairs: readonly (readonly [string, Stage['times']?])[]): readonly Stage[] {
+function stages(...pairs: readonly (readonly [string, EquationStage['times']?])[]): readonly EquationStage[] {
   return pairs.map(([equation, times]) => ({ equation, times }))
 }
 
 describe('combining', () => {
-  it.each<[string, readonly Stage[], string]>([
+  it.each<[string, readonly EquationStage[], string]>([
     [
       'an intermediate cancels',
       stages(['Zn(s) + H2SO4(aq) -> ZnSO4(aq) + H2(g)'], ['ZnSO4(aq) + 7 H2O(l) -> ZnSO4·7H2O(s)']),
@@ -81,7 +81,7 @@ describe('states', () => {
 })
 
 describe('refusals', () => {
-  it.each<[string, readonly Stage[], string]>([
+  it.each<[string, readonly EquationStage[], string]>([
     ['no stage', [], 'equation/nothing-left'],
     ['a stage and its reverse', stages(['H2 -> 2 H'], ['2 H -> H2']), 'equation/nothing-left'],
     ['no run of any stage', stages(['H2 -> 2 H', 0]), 'equation/nothing-left'],
