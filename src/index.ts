@@ -145,7 +145,9 @@ export {
   type Part,
   parseFormula,
   type State,
+  systematicName,
   tryParseFormula,
+  trySystematicName,
   waterFraction,
   withWater,
 } from './formula/index.js'
@@ -336,7 +338,14 @@ export {
   type Which,
   type WholeNumberZeros,
   type WithUncertaintyOptions,
+  type Working,
+  type WorkingName,
+  type WorkingNumber,
+  type WorkingOptions,
+  type WorkingStep,
+  type WorkingTerm,
   weightedSum,
+  working,
   writeWithUncertainty,
 } from './quantity/index.js'
 export {
