@@ -13,6 +13,7 @@ import {
   neutralisationIn,
   overallOf,
   type StageChemistry,
+  startOf,
   timesOfStateChange,
   uses,
 } from './chemistry.js'
@@ -354,7 +355,9 @@ function multipliersOf(draft: Draft, problems: ErrorDetails[]): readonly Fractio
   }
   const times = stages.map((stage) => fraction((answer[chain.indexOf(stage)] ?? 0n) * sign))
   return stages.map((stage, index) =>
-    changesStatesOnly(stage) ? timesOfStateChange(stages, times, index) : (times[index] as Fraction),
+    changesStatesOnly(stage) && !draft.unlimited.has(startOf(stage).key)
+      ? timesOfStateChange(stages, times, index)
+      : (times[index] as Fraction),
   )
 }
 

@@ -25,13 +25,17 @@ export interface StageRun {
 /** Below this fraction of what went in, a difference is rounding of the last digits, not substance. */
 const negligible = 1e-25
 
+function inVessel(contents: Contents, key: SubstanceKey): Form {
+  return contents.get(key) ?? nothing
+}
+
 /** Adds an amount that was measured out to what is in the vessel. */
 export function pour(contents: Contents, key: SubstanceKey, amount: Quantity<'amount'>): Contents {
   return changed(contents, key, formOf(amount), fraction(1n))
 }
 
 function changed(contents: Contents, key: SubstanceKey, form: Form, times: Fraction): Contents {
-  return new Map(contents).set(key, addForms(contents.get(key) ?? nothing, form, times))
+  return new Map(contents).set(key, addForms(inVessel(contents, key), form, times))
 }
 
 /** Takes only a part of everything on. */
@@ -56,17 +60,18 @@ export function runStage(
   unlimited: ReadonlySet<SubstanceKey>,
 ): Omit<StageRun, 'removed'> {
   const { extent, limiting } = changesStatesOnly(stage)
-    ? { extent: allOf(stage, before), limiting: undefined }
+    ? { extent: allOf(stage, before, unlimited), limiting: undefined }
     : extentOf(stage, before, unlimited)
   let after = before
   for (const [key, { moles }] of stage.changes) after = changed(after, key, extent, moles)
   return { extent, limiting, before, after: withoutTraces(after) }
 }
 
-/** The extent of a stage that only changes states: all there is of what it starts from. */
-function allOf(stage: StageChemistry, contents: Contents): Form {
+/** The extent of a stage that only changes states: all there is of what it starts from, as far as that is measured. */
+function allOf(stage: StageChemistry, contents: Contents, unlimited: ReadonlySet<SubstanceKey>): Form {
   const { key, coefficient } = startOf(stage)
-  return scaleForm(contents.get(key) ?? nothing, divideFractions(fraction(1n), coefficient))
+  if (unlimited.has(key)) return nothing
+  return scaleForm(inVessel(contents, key), divideFractions(fraction(1n), coefficient))
 }
 
 function extentOf(
@@ -77,7 +82,7 @@ function extentOf(
   let best: { readonly extent: Form; readonly limiting: SubstanceKey; readonly value: Decimal } | undefined
   for (const [key, { moles }] of stage.changes) {
     if (moles.numerator >= 0n || unlimited.has(key)) continue
-    const extent = scaleForm(contents.get(key) ?? nothing, divideFractions(fraction(-1n), moles))
+    const extent = scaleForm(inVessel(contents, key), divideFractions(fraction(-1n), moles))
     const value = molesOf(extent)
     if (best === undefined || value.lt(best.value)) best = { extent, limiting: key, value }
   }
