@@ -90,6 +90,11 @@ export function metalRange(symbol: string): Range | undefined {
   return usual.get(symbol)
 }
 
+/** Least and greatest known charge of a metal; nothing for other elements. */
+export function widestRange(symbol: string): Range | undefined {
+  return known.get(symbol)
+}
+
 function rangesBy(strictness: Strictness): Map<string, Range> {
   return new Map(
     oxidationRanges.flatMap((row) => row.symbols.split(' ').map((symbol) => [symbol, row[strictness]] as const)),

@@ -95,7 +95,7 @@ export function massFractions(
  * ```ts
  * import { waterFraction } from 'saltwright/formula'
  *
- * waterFraction('ZnSO4·7H2O').toString() // => '0.43857'
+ * waterFraction('ZnSO4·7H2O').toString() // => '0.43856'
  * waterFraction('Zn(OH)2').toString() // => '0'
  * ```
  */

@@ -153,6 +153,7 @@ export const anions: readonly AnionRow[] = [
   { formula: 'B4O7', charge: -2, name: 'tetraborate', source: common },
   { formula: 'B5O8', charge: -1, name: 'pentaborate', source: common },
   { formula: 'BF4', charge: -1, name: 'tetrafluoridoborate', also: ['tetrafluoroborate'], source: additive },
+  { formula: 'PF6', charge: -1, name: 'hexafluoridophosphate', also: ['hexafluorophosphate'], source: additive },
   { formula: 'SiO3', charge: -2, name: 'metasilicate', source: acids },
   { formula: 'SiO4', charge: -4, name: 'silicate', also: ['orthosilicate'], source: acids },
   { formula: 'Si2O5', charge: -2, name: 'disilicate', source: common },
