@@ -5,6 +5,7 @@ export type ReportCode =
   | 'report/unknown-format'
   | 'report/not-a-plan'
   | 'report/not-an-assessment'
+  | 'report/not-a-working'
   | 'report/nothing-to-show'
 
 /** A report that cannot be written. */

@@ -30,7 +30,7 @@ describe('which quantities are meant', () => {
 
   it('two numbers that look the same are two', () => expect(testOf(exact(2))(nodeOf(exact(2)))).toBe(false))
 
-  it.each([null, undefined, 'oxide', 5, {}, { label: undefined }, { name: 'oxide' }, { constructor: 'x' }])(
+  it.each<unknown>([null, undefined, 'oxide', 5, {}, { label: undefined }, { name: 'oxide' }, { constructor: 'x' }])(
     '%j says nothing',
     (which) => expect(refusal(() => testOf(which)).code).toBe('quantity/bad-change'),
   )
