@@ -94,6 +94,7 @@ export {
   formatEquation,
   type IonicOptions,
   ionicEquation,
+  isEquation,
   lowestTerms,
   type Medium,
   type MediumOptions,

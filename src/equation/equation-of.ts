@@ -1,6 +1,7 @@
 import { showFound } from '../errors.js'
 import type { Equation } from './equation.js'
 import { EquationError } from './equation-error.js'
+import { isEquation } from './is-equation.js'
 import { isOwnEquation } from './make-equation.js'
 import { parseEquation } from './parse.js'
 
@@ -26,11 +27,8 @@ export type EquationLike = Equation | string
  */
 export function equationOf(input: EquationLike): Equation {
   if (typeof input === 'string') return parseEquation(input)
-  if (typeof input !== 'object' || input === null) throw notText(input)
-  if (isOwnEquation(input)) return input
-  const text: unknown = (input as Partial<Equation>).text
-  if (typeof text !== 'string') throw notText(input)
-  return parseEquation(text)
+  if (!isEquation(input)) throw notText(input)
+  return isOwnEquation(input) ? input : parseEquation(input.text)
 }
 
 function notText(input: unknown): EquationError {

@@ -23,7 +23,7 @@ class WrittenEquation implements Equation {
     Object.freeze(this)
   }
 
-  static isOwn(value: object): value is WrittenEquation {
+  static isOwn(value: object): boolean {
     return #text in value
   }
 
@@ -47,6 +47,6 @@ export function makeEquation(parts: EquationParts): Equation {
 }
 
 /** Whether an object was made by `makeEquation` of this copy of the library. */
-export function isOwnEquation(value: object): value is Equation {
+export function isOwnEquation(value: object): boolean {
   return WrittenEquation.isOwn(value)
 }

@@ -1,6 +1,7 @@
 import { attempt, type Outcome, type Span, showFound } from '../errors.js'
 import type { FormulaError } from '../formula/index.js'
-import { type FoundArrow, findArrow } from './arrow.js'
+import { findArrow } from './arrow.js'
+import type { FoundArrow } from './arrow-errors.js'
 import { skipSpaces, trimEnd } from './characters.js'
 import type { Equation, Term } from './equation.js'
 import { EquationError } from './equation-error.js'
