@@ -1,7 +1,7 @@
 import type { Quantity } from '../quantity/index.js'
 import type { Given } from '../stoichiometry/given.js'
 import { measured } from '../stoichiometry/given.js'
-import { positive, record } from './guard.js'
+import { list, positive, record } from './guard.js'
 import { ProductError } from './product-error.js'
 
 /** A mixture of two substances that is turned into something else; text is measured. */
@@ -41,7 +41,7 @@ export function componentMasses(mixture: TwoComponents): readonly [Quantity<'mas
   const { factors } = record(mixture, 'a mixture of two')
   const total = positive(mixture.total, 'mass', { label: 'mass of the mixture', symbol: 'm' })
   const converted = positive(mixture.converted, 'mass', { label: 'mass it is turned into', symbol: 'm' })
-  const [a, b] = record(factors, 'two factors').map((factor) =>
+  const [a, b] = list(factors, 'two factors').map((factor) =>
     measured(factor, 'ratio', { label: 'factor', symbol: 'F' }).to('1'),
   )
   if (a === undefined || b === undefined || a.equals(b)) throw cannotTell(a)

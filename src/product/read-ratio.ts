@@ -20,6 +20,7 @@ export function readRatio(text: string): Fraction {
 /** A whole number in range; zero for anything else. */
 function wholeNumber(text: string): number {
   const digits = text.trim()
+  if (digits.length > 4 || [...digits].some((digit) => digit < '0' || digit > '9')) return 0
   const number = Number(digits)
-  return digits.length <= 4 && Number.isInteger(number) && number <= mostMoles ? number : 0
+  return number <= mostMoles ? number : 0
 }
