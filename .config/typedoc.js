@@ -11,7 +11,7 @@ export default {
   tsconfig: '../src/tsconfig.json',
   out: '../site',
   readme: '../README.md',
-  projectDocuments: ['../docs/*.md'],
+  projectDocuments: ['../docs/*.md', '../docs/guides/*.md'],
   router: 'structure',
   sortEntryPoints: false,
   blockTags: [...OptionDefaults.blockTags, '@source'],
