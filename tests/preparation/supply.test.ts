@@ -1,0 +1,98 @@
+import { planPreparation, type Recipe, type RecipeSupply } from 'saltwright/preparation'
+import { describe, expect, it } from 'vitest'
+import { zincSulfate } from './recipes.js'
+
+const [oxide] = zincSulfate.supplies as readonly [RecipeSupply]
+const withAcid = (acid: object): Recipe => ({
+  ...zincSulfate,
+  supplies: [oxide, { substance: 'H2SO4', ...acid } as RecipeSupply],
+})
+const acidOf = (acid: object) => planPreparation(withAcid(acid)).supplies[1]
+
+// 0.0400 mol of sulfuric acid, M = 98.072 g/mol with the abridged weights, worked out by hand for each form.
+describe('a supply in each of its forms', () => {
+  it.each<{ form: object; measure: string; concentration: string | undefined }>([
+    { form: { form: 'solid' }, measure: '3.923 g', concentration: undefined },
+    { form: { form: 'solid', assay: '98 %' }, measure: '4.003 g', concentration: undefined },
+    { form: { form: 'liquid', density: '1.83 g/mL' }, measure: '2.1 mL', concentration: undefined },
+    { form: { form: 'liquid', density: '1.83 g/mL', assay: '98 %' }, measure: '2.2 mL', concentration: undefined },
+    { form: { form: 'solution', concentration: '3.00 mol/L' }, measure: '13.3 mL', concentration: '3.000' },
+    { form: { form: 'stock', massFraction: '96 %', density: '1.84 g/mL' }, measure: '2.2 mL', concentration: '18.011' },
+    {
+      form: { form: 'molal', molality: '2.00 mol/kg', density: '1.12 g/mL' },
+      measure: '21.4 mL',
+      concentration: '1.873',
+    },
+    {
+      form: { form: 'normal', normality: '6 mol/L', equivalentsPerMole: '2' },
+      measure: '13.3 mL',
+      concentration: '3.000',
+    },
+  ])('$form is measured as $measure', ({ form, measure, concentration }) => {
+    const supply = acidOf(form)
+    expect(supply?.measure.toString()).toBe(measure)
+    expect(supply?.concentration?.to('mol/L').value.toFixed(3)).toBe(concentration)
+  })
+
+  it.each<{ form: object; amount: string }>([
+    { form: { form: 'solid', asPrinted: '3.92288 g' }, amount: '0.0400' },
+    { form: { form: 'solid', asPrinted: '0.0400 mol' }, amount: '0.0400' },
+    { form: { form: 'solution', concentration: '3.00 mol/L', asPrinted: '25 mL' }, amount: '0.0750' },
+    { form: { form: 'liquid', density: '1.83 g/mL', asPrinted: '10 mL' }, amount: '0.1866' },
+    { form: { form: 'liquid', density: '1.83 g/mL', asPrinted: '18.3 g' }, amount: '0.1866' },
+  ])('as printed, $form is $amount mol', ({ form, amount }) => {
+    expect(acidOf(form)?.amount.value.toFixed(4)).toBe(amount)
+  })
+
+  it('ammonia by per cent is ammonia as NH3, whatever the equation calls it', () => {
+    const recipe: Recipe = {
+      format: 'saltwright/recipe@1',
+      title: 'Ammonium sulfate',
+      product: '(NH4)2SO4',
+      scale: { of: '(NH4)2SO4', amount: '0.100 mol' },
+      stages: [{ name: 'neutralise', equation: '2NH4OH + H2SO4 -> (NH4)2SO4 + 2H2O' }],
+      supplies: [
+        { form: 'stock', substance: 'NH4OH', massFraction: '28.0 %', density: '0.898 g/mL', statedAs: 'NH3' },
+        { form: 'solution', substance: 'H2SO4', concentration: '3.00 mol/L' },
+      ],
+    }
+    const [ammonia] = planPreparation(recipe).supplies
+    expect(ammonia?.concentration?.value.toFixed(2)).toBe('14.76')
+    expect(ammonia?.measure.toString()).toBe('13.5 mL')
+  })
+})
+
+describe('what the instruments can show', () => {
+  const codes = (instruments: object, scale = '0.0400 mol'): readonly string[] =>
+    planPreparation({ ...zincSulfate, scale: { of: 'ZnO', amount: scale }, instruments } as Recipe).findings.map(
+      ({ code }) => code,
+    )
+
+  it.each([
+    { what: 'a fine balance', instruments: {}, scale: '0.0400 mol', found: [] },
+    { what: 'a kitchen balance', instruments: { balance: '1 g' }, scale: '0.0400 mol', found: ['rounded-visibly'] },
+    {
+      what: 'a balance that shows nothing of it',
+      instruments: { balance: '10 g' },
+      scale: '0.0400 mol',
+      found: ['below-readability'],
+    },
+    {
+      what: 'a cylinder that is too small',
+      instruments: { cylinderCapacity: '10 mL' },
+      scale: '0.0400 mol',
+      found: ['beyond-vessel'],
+    },
+    { what: 'a coarse cylinder', instruments: { cylinder: '1 mL' }, scale: '0.0400 mol', found: ['rounded-visibly'] },
+  ])('$what', ({ instruments, scale, found }) => expect(codes(instruments, scale)).toEqual(found))
+})
+
+describe('what there is always enough of', () => {
+  it('is not measured, but can be named', () => {
+    const recipe: Recipe = {
+      ...zincSulfate,
+      supplies: [...zincSulfate.supplies, { form: 'unlimited', substance: 'H2O', name: 'water' }],
+    }
+    expect(planPreparation(recipe).supplies.map(({ substance }) => substance)).toEqual(['ZnO', 'H2SO4'])
+  })
+})
