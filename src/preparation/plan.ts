@@ -180,7 +180,7 @@ function plannedStage(facts: RecipeFacts, index: number, run: StageRun): Planned
 
 function plannedSupply(facts: RecipeFacts, { supply, need, amount }: Poured): PlannedSupply {
   const measure = measureOf(supply, facts.weights)
-  const taken = measure.toTake(amount)
+  const taken = takenOf(supply, measure.toTake(amount))
   const total = need.total as Quantity<'amount'>
   return {
     substance: supply.formula.text,
@@ -199,6 +199,13 @@ function plannedSupply(facts: RecipeFacts, { supply, need, amount }: Poured): Pl
     exactMeasure: taken,
     measure: shownMeasure(facts.recipe, taken),
   }
+}
+
+/** What is taken: as the recipe prints it where it prints a mass that is weighed or a volume that is measured. */
+function takenOf({ recipe }: SupplyFacts, taken: PlannedSupply['exactMeasure']): PlannedSupply['exactMeasure'] {
+  const printed = recipe.asPrinted === undefined ? taken : (exact(recipe.asPrinted) as Quantity)
+  if (printed.dimension !== taken.dimension) return taken
+  return (printed as Quantity<'mass'>).to(taken.unit as 'g').named(taken.naming)
 }
 
 /** Equivalents and per cent excess of what was taken over what was needed; nothing where there is no need to compare with. */
