@@ -55,6 +55,7 @@ const forms = ['solid', 'powder', 'pieces', 'solution', 'liquid', 'gas']
 
 function checked(facts: CautionFacts): CautionFacts {
   if (typeof facts !== 'object' || facts === null) throw notAnObject(facts, 'the facts of a plan')
+  if (facts.neutralisation !== undefined) checkObject(facts.neutralisation, 'a heat: { heat, temperatureRise }')
   checkList(facts.operations, 'operations', (name) => checkChoice(name, operations, 'operation'))
   checkList(facts.gases, 'gases', (fact) => checkObject(fact, 'a gas: { gas }'))
   checkList(facts.substances, 'substances', (fact) => {

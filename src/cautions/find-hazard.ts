@@ -81,20 +81,21 @@ function bestOf(
   return first && { hazard: first, differs: wanted && `Classified here as ${first.form}.` }
 }
 
-/** Rows of solutions run from strong to weak. */
+/** Rows of solutions run from strong to weak, and each says from where on it holds; other forms have one row. */
 function byStrength(rows: readonly SubstanceHazard[], strength: Quantity<'ratio'> | undefined): FoundHazard {
   const [strongest] = rows as readonly [SubstanceHazard, ...SubstanceHazard[]]
   if (strongest.from === undefined) return { hazard: strongest, differs: undefined }
   if (strength === undefined)
     return { hazard: strongest, differs: `Its strength is not stated; this classification is ${bandOf(strongest)}.` }
   const percent = strength.value.toNumber()
-  const fits = rows.find(({ from = 0, below = Number.POSITIVE_INFINITY }) => from <= percent && percent < below)
+  const fits = rows.find(({ from, below }) => (from as number) <= percent && percent < (below ?? 101))
   if (fits !== undefined) return { hazard: fits, differs: undefined }
-  const stronger = rows.filter(({ from = 0 }) => from > percent).at(-1) ?? strongest
+  const stronger = rows.filter(({ from }) => (from as number) > percent)
+  const hazard = stronger.at(-1) ?? strongest
   return {
-    hazard: stronger,
-    differs: `The nearest classification is ${bandOf(stronger)}.`,
-    weaker: stronger !== strongest || percent < strongest.from,
+    hazard,
+    differs: `The nearest classification is ${bandOf(hazard)}.`,
+    weaker: stronger.length > 0,
   }
 }
 

@@ -1,5 +1,5 @@
 import { formulaOf } from '../formula/index.js'
-import { type Quantity, roundTo } from '../quantity/index.js'
+import type { Quantity } from '../quantity/index.js'
 import { speciesKey } from '../stoichiometry/index.js'
 import { type Caution, generalCaution, plainCaution, statementsOf } from './caution.js'
 import type { GasFact, SubstanceFact } from './facts.js'
@@ -58,7 +58,7 @@ function classification(
   strength: Quantity<'ratio'> | undefined,
 ): Caution {
   const statements = statementsOf(hazard.statements)
-  const what = strength === undefined ? name : `${name}, ${roundTo(strength, { figures: 2 })}`
+  const what = strength === undefined ? name : `${name}, ${strength.value.toSignificantDigits(2)} %`
   const memory = hazard.fromMemory && 'From memory: look at the current data sheet first.'
   const remarks = [said(hazard.signalWord, hazard.statements), differs, hazard.note, memory]
   return {
