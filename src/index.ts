@@ -153,6 +153,7 @@ export {
   withWater,
 } from './formula/index.js'
 export {
+  type AidLine,
   type Assessment,
   assessPreparation,
   type Bench,

@@ -51,6 +51,18 @@ export interface StoreLine {
   readonly making: Making | undefined
 }
 
+/** Something else on the list: a solvent, an aid or a wash, which no equation shows. */
+export interface AidLine {
+  /** What it is called in the recipe. */
+  readonly name: string
+  /** What the benches need together. */
+  readonly total: Quantity<'mass'> | Quantity<'volume'>
+  /** The same with the spare. */
+  readonly withSpare: Quantity<'mass'> | Quantity<'volume'>
+  /** The same, rounded up to whole containers; as it is where no container size was given. */
+  readonly toPrepare: Quantity<'mass'> | Quantity<'volume'>
+}
+
 /** How the preparation room makes up a solution. */
 export interface Making {
   /** What is taken: a stock by volume or a solid by mass. */
@@ -85,6 +97,8 @@ export interface ClassPlan {
   readonly benches: readonly BenchPlan[]
   /** What to get ready. */
   readonly store: readonly StoreLine[]
+  /** What else to get ready: solvents, aids and washes. */
+  readonly aids: readonly AidLine[]
   /** Metals that leave as waste. */
   readonly waste: readonly MetalWaste[]
   /** Volume of solutions and liquids that the benches use, all of it waste unless it evaporates. */

@@ -5,7 +5,7 @@
  */
 export { assessPreparation } from './assess.js'
 export type { Assessment, UsedSupply } from './assessment-type.js'
-export type { Bench, BenchPlan, ClassOptions, ClassPlan, Making, MetalWaste, StoreLine } from './class-type.js'
+export type { AidLine, Bench, BenchPlan, ClassOptions, ClassPlan, Making, MetalWaste, StoreLine } from './class-type.js'
 export type { CoolingEstimate, TooWarm } from './cooling.js'
 export type { Finding, FindingCode, Severity } from './finding.js'
 export { planPreparation } from './plan.js'

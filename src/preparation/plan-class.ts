@@ -1,4 +1,5 @@
 import { asDimension, exact, type Quantity, sum } from '../quantity/index.js'
+import { aidLines } from './aids.js'
 import { classListSchema } from './class-schema.js'
 import type { Bench, BenchPlan, ClassOptions, ClassPlan } from './class-type.js'
 import { type RecipeFacts, readRecipe } from './facts.js'
@@ -113,6 +114,7 @@ function classPlanOf(facts: RecipeFacts, benches: readonly BenchPlan[], options:
     title: facts.recipe.title,
     benches,
     store,
+    aids: aidLines(plans, options),
     waste: metalWaste(plans),
     liquidWaste: volumes.length === 0 ? exact('0 mL') : sum(volumes).to('mL'),
     findings: findingsByBench(benches),

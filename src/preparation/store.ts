@@ -39,7 +39,8 @@ function storeLine(
   }
 }
 
-function spareFactor(spare: ClassOptions['spare'], benches: number): Quantity<'ratio'> {
+/** What totals are multiplied by for the spare. */
+export function spareFactor(spare: ClassOptions['spare'], benches: number): Quantity<'ratio'> {
   const names = { label: 'total with spare', role: 'excess' } as const
   if (spare === undefined) return exact('1', names)
   if ('percent' in spare) return exact('1').plus(chosen(spare.percent, 'ratio')).named(names)
@@ -49,7 +50,7 @@ function spareFactor(spare: ClassOptions['spare'], benches: number): Quantity<'r
 }
 
 /** The next whole number of containers. */
-function roundedUp(
+export function roundedUp(
   total: Quantity<'mass'>,
   { volume, mass }: NonNullable<ClassOptions['containers']>,
 ): Quantity<'mass'> {

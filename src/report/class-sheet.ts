@@ -1,4 +1,4 @@
-import type { ClassPlan, StoreLine } from '../preparation/index.js'
+import type { AidLine, ClassPlan, StoreLine } from '../preparation/index.js'
 import { type Quantity, roundTo } from '../quantity/index.js'
 import { brief } from './brief.js'
 import { type Cell, csvOf } from './csv.js'
@@ -97,7 +97,7 @@ function sheetOf(plan: ClassPlan): Sheet {
     subtitle: `Preparation room list for ${benches.length} ${benches.length === 1 ? 'bench' : 'benches'}`,
     blocks: [
       { kind: 'heading', text: 'Get ready' },
-      storeTable(store),
+      storeTable(plan),
       ...makingBlocks(store),
       { kind: 'heading', text: 'Benches' },
       benchTable(plan),
@@ -115,19 +115,23 @@ function cautionLines({ benches }: ClassPlan): readonly Line[] {
   return [...new Set(benches.flatMap(({ plan }) => plan.cautions.map(({ message }) => message)))]
 }
 
-function storeTable(store: readonly StoreLine[]): Block {
+function storeTable({ store, aids }: ClassPlan): Block {
   return {
     kind: 'table',
     head: ['', 'of', 'benches need', 'with spare', 'get ready'],
     numeric: [2, 3, 4],
-    rows: store.map(({ name, taken, concentration, total, withSpare, toPrepare }) => [
-      name,
-      concentration === undefined ? { formula: taken } : [{ formula: taken }, ', ', { quantity: brief(concentration) }],
-      { quantity: brief(total) },
-      { quantity: brief(withSpare) },
-      { quantity: toPrepare },
-    ]),
+    rows: [...store.map((line) => storeRow(line, takenOf(line))), ...aids.map((line) => storeRow(line, ''))],
   }
+}
+
+function storeRow({ name, total, withSpare, toPrepare }: StoreLine | AidLine, of: Line): readonly Line[] {
+  return [name, of, { quantity: brief(total) }, { quantity: brief(withSpare) }, { quantity: toPrepare }]
+}
+
+function takenOf({ taken, concentration }: StoreLine): Line {
+  return concentration === undefined
+    ? { formula: taken }
+    : [{ formula: taken }, ', ', { quantity: brief(concentration) }]
 }
 
 function makingBlocks(store: readonly StoreLine[]): readonly Block[] {

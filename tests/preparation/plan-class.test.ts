@@ -1,4 +1,5 @@
 import { planBenches, planClass, type Recipe } from 'saltwright/preparation'
+import { preparationRoomSheet } from 'saltwright/report'
 import { describe, expect, it } from 'vitest'
 import { zincSulfate } from './recipes.js'
 
@@ -117,4 +118,41 @@ describe('a class', () => {
       JSON.stringify(planClass(zincSulfate, benches).benches),
     )
   })
+})
+
+describe('what a class needs beside its supplies', () => {
+  const recipe: Recipe = {
+    ...zincSulfate,
+    auxiliaries: [
+      { name: 'water', amount: '20 mL' },
+      { name: 'charcoal', amount: '0.5 g' },
+    ],
+    washes: [
+      { with: 'ice-cold water', volume: '2 mL' },
+      { with: 'cold ethanol', volume: '3 mL', portions: 3 },
+      { with: 'water', volume: '5 mL', portions: 2 },
+    ],
+  }
+
+  it('is added up by name, with every portion of a wash, the spare and whole containers', () => {
+    const twice = [
+      { name: 'Bench 1', scale: { amount: '0.0400 mol' } },
+      { name: 'Bench 2', scale: { amount: '0.0800 mol' } },
+    ]
+    const { aids } = planClass(recipe, twice, { spare: { percent: '50 %' }, containers: { volume: '100 mL' } })
+    expect(aids.map((line) => `${line.name}: ${line.total}, ${line.withSpare}, ${line.toPrepare}`)).toEqual([
+      'water: 90 mL, 135 mL, 200 mL',
+      'charcoal: 1.5 g, 2.25 g, 2.25 g',
+      'ice-cold water: 6 mL, 9 mL, 100 mL',
+      'cold ethanol: 27 mL, 40.5 mL, 100 mL',
+    ])
+  })
+
+  it('is on the list of the preparation room', () => {
+    const sheet = preparationRoomSheet(planClass(recipe, benches))
+    expect(sheet).toMatch(/charcoal +1\.125 g +1\.125 g +1\.125 g/)
+    expect(sheet).toMatch(/cold ethanol +20\.25 mL/)
+  })
+
+  it('is nothing where the recipe says of nothing', () => expect(planClass(zincSulfate, benches).aids).toEqual([]))
 })
