@@ -1,4 +1,5 @@
-import { commonDivisor, outOfRange } from './numbers.js'
+import { outOfRange } from './number-complaints.js'
+import { commonDivisor } from './numeral.js'
 import { greatestProduct, type Scan } from './scan.js'
 
 /** Multiplies the atoms from `first` on by the number that was read last: the count of a bracket. */

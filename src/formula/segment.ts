@@ -1,5 +1,5 @@
 import { unknownCount } from './charge-complaints.js'
-import { outOfRange } from './numbers.js'
+import { outOfRange } from './number-complaints.js'
 import { multiplyAtoms } from './products.js'
 import { addAtoms, greatestProduct, type Scan, waterAmong, waterPlace } from './scan.js'
 

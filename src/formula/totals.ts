@@ -1,8 +1,9 @@
 import { Decimal } from '../decimal.js'
 import { addFractions, type Fraction, fraction, fractionToDecimal, multiplyFractions } from '../fraction.js'
 import { badCharge } from './charge-complaints.js'
-import { outOfRange } from './numbers.js'
+import { outOfRange } from './number-complaints.js'
 import { chargePlace, type Scan, type ScannedPart, symbolOf, waterPlace } from './scan.js'
+import { wholeBySymbol, wholeSums } from './whole-sums.js'
 
 const zero: Fraction = { numerator: 0n, denominator: 1n }
 const finest = 10n ** 15n
@@ -40,40 +41,6 @@ function exactSums(scan: Scan): Map<number, Fraction> {
     if (!part.unknown) addPart(sums, scan, part, plainFraction(part.top, part.bottom))
   }
   return sums
-}
-
-/** Symbols by their place, in the order met, and how many of each: the same in plain numbers, where everything is whole. */
-interface WholeSums {
-  readonly places: readonly number[]
-  readonly sums: readonly number[]
-}
-
-function wholeSums({ places, tops, parts }: Scan): WholeSums {
-  const [met, sums]: [number[], number[]] = [[], []]
-  for (const { first, last, top, unknown } of parts) {
-    for (let index = first; index < last && !unknown; index += 1) {
-      addWhole(met, sums, places[index] as number, (tops[index] as number) * top)
-    }
-  }
-  return { places: met, sums }
-}
-
-function addWhole(met: number[], sums: number[], place: number, count: number): void {
-  const index = met.indexOf(place)
-  if (index >= 0) sums[index] = (sums[index] as number) + count
-  else {
-    met.push(place)
-    sums.push(count)
-  }
-}
-
-function wholeBySymbol<M>({ places, sums }: WholeSums, write: (count: number) => M): Map<string, M> {
-  const counts = new Map<string, M>()
-  for (let index = 0; index < places.length; index += 1) {
-    const place = places[index] as number
-    if (place !== waterPlace && place !== chargePlace) counts.set(symbolOf(place), write(sums[index] as number))
-  }
-  return counts
 }
 
 function decimalOf(count: number): Decimal {

@@ -1,4 +1,4 @@
-import { commonDivisor } from '../numbers.js'
+import { commonDivisor } from '../numeral.js'
 import { guests } from '../tables/guests.js'
 import type { Branch } from '../tree.js'
 import { simplePrefix } from './numerals.js'

@@ -1,6 +1,6 @@
 import type { Branch } from '../tree.js'
 import type { Constituent, Piece, Reading } from './constituent.js'
-import { piecesOf } from './pieces.js'
+import { piecesOf, wholePiece } from './pieces.js'
 
 /** Most ways to read a formula that are tried. */
 const mostWays = 64
@@ -11,6 +11,8 @@ const mostWays = 64
  * @returns Nothing where a piece is outside the tables, or the charges cannot add up to the charge of the part.
  */
 export function constituentsOf({ units, charge }: Branch): readonly Constituent[] | undefined {
+  const whole = charge === 0 ? undefined : wholePiece(units)
+  if (whole !== undefined) return solveAny([whole], charge)
   const [one, other] = [piecesOf(units, true), piecesOf(units, false)]
   return one && other && (solveAny(one, charge) ?? solveAny(other, charge))
 }

@@ -1,4 +1,4 @@
-import { commonDivisor } from '../numbers.js'
+import { commonDivisor } from '../numeral.js'
 
 /** Greatest number of one ion that is looked for. */
 const most = 12

@@ -33,15 +33,15 @@ export function piecesOf(units: readonly Unit[], hasHypohalite: boolean): readon
 function pieceAt(units: readonly Unit[], index: number, hasHypohalite: boolean): Step | undefined {
   const unit = units[index] as Unit
   if (unit.kind === 'group') return groupStep(unit.units, unit.count, unit.bracket)
-  const complex = wholeIon(units, index) ?? bareComplex(units, index) ?? oxocation(units, index)
+  const complex = bareComplex(units, index) ?? oxocation(units, index)
   return complex ?? severalAtoms(units, index, hasHypohalite) ?? oneAtom(unit)
 }
 
-/** All that is left, where it is one ion of the tables: `UO2`, `H3O`. */
-function wholeIon(units: readonly Unit[], index: number): Step | undefined {
-  const text = unitText(units.slice(index))
-  const readings = index === 0 && units.length > 1 ? readingsOf(text, 1) : []
-  return readings.length === 0 ? undefined : { piece: known(text, readings), length: units.length }
+/** The whole as one ion of the tables: `UO2`, `H3O`. */
+export function wholePiece(units: readonly Unit[]): Piece | undefined {
+  const text = unitText(units)
+  const readings = readingsOf(text, 1)
+  return readings.length === 0 ? undefined : known(text, readings)
 }
 
 /** `(SO4)3`, `[Fe(CN)6]`: an ion of the tables, or a complex whose charge follows from the rest. */
