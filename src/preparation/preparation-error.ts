@@ -26,5 +26,14 @@ export type PreparationCode =
   | 'preparation/unknown-supply'
   | 'preparation/nothing-weighed'
 
-/** A recipe, records or a class list that cannot be worked with; `problems` lists every mistake found. */
+/**
+ * A recipe, records or a class list that cannot be worked with; `problems` lists every mistake found.
+ *
+ * @example
+ * ```ts
+ * import { planPreparation } from 'saltwright/preparation'
+ *
+ * planPreparation({} as never) // throws preparation/invalid
+ * ```
+ */
 export class PreparationError extends SaltwrightError<PreparationCode> {}

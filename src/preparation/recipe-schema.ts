@@ -153,6 +153,7 @@ export const recipeSchema: z.ZodMiniType<Recipe> = /* @__PURE__ */ z.strictObjec
  * The shape of a recipe as JSON Schema (draft 2020-12), for editors and for software in other languages.
  *
  * @returns The schema as plain data. Numbers are text with units, which JSON Schema cannot check further.
+ * @throws Never.
  *
  * @example
  * ```ts

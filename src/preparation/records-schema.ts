@@ -60,6 +60,7 @@ export const recordsSchema: z.ZodMiniType<Records> = /* @__PURE__ */ z.strictObj
  * The shape of records as JSON Schema (draft 2020-12).
  *
  * @returns The schema as plain data.
+ * @throws Never.
  *
  * @example
  * ```ts

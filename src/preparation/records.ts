@@ -29,7 +29,12 @@ export interface VesselRecord {
 }
 
 /** When two weighings count as the same: a criterion of `constantMassCriteria`, or within so much of each other. */
-export type ConstancyRecord = ConstantMassCriterionName | { readonly within: string }
+export type ConstancyRecord =
+  | ConstantMassCriterionName
+  | {
+      /** The largest difference between the last two weighings, with its unit. */
+      readonly within: string
+    }
 
 /** What was weighed of the product. Give a mass; a gross and a tare; a series and a tare; or several vessels. */
 export interface ProductRecord {

@@ -10,8 +10,18 @@ import { figuresAt } from './significance.js'
 
 /** To what a quantity is rounded: `figures`, or the multiples of a `place` (`"0.01"`, `"0.05"`, `"10"`) in its unit. */
 export type RoundTo =
-  | { readonly figures: number; readonly rule?: TieRule }
-  | { readonly place: string; readonly rule?: TieRule }
+  | {
+      /** How many significant figures are kept, from 1 to 30. */
+      readonly figures: number
+      /** What a lone 5 does; `"half-even"` unless said otherwise. */
+      readonly rule?: TieRule
+    }
+  | {
+      /** The step whose multiples are kept, such as `"0.01"`, in the unit of the quantity. */
+      readonly place: string
+      /** What a lone 5 does; `"half-even"` unless said otherwise. */
+      readonly rule?: TieRule
+    }
 
 /**
  * Rounds a quantity for showing; the number it was made from keeps all its digits.

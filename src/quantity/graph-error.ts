@@ -17,7 +17,7 @@ export const largestResult = 140
 export function noSuch(what: 'product' | 'quotient', left: Told, right: Told): QuantityError {
   const words = what === 'product' ? 'times' : 'divided by'
   return new QuantityError({
-    code: `quantity/no-such-${what}`,
+    code: what === 'product' ? 'quantity/no-such-product' : 'quantity/no-such-quotient',
     message: `${nameDimension(left.dimension)} ${words} ${nameDimension(right.dimension)} is no quantity known here.`,
     found: `${left.toString()} ${words} ${right.toString()}`,
     expected: 'dimensions that go together, such as a mass and a molar mass',

@@ -36,5 +36,15 @@ export type QuantityCode =
   | 'quantity/bad-change'
   | 'quantity/bad-json'
 
-/** A number, unit or calculation that cannot be. */
+/**
+ * A number, unit or calculation that cannot be.
+ *
+ * @example
+ * ```ts
+ * import { quantity } from 'saltwright/quantity'
+ *
+ * quantity('3,98 g') // throws quantity/decimal-comma
+ * quantity('3.98 g').dividedBy(quantity('0.00 mL')) // throws quantity/division-by-zero
+ * ```
+ */
 export class QuantityError extends SaltwrightError<QuantityCode> {}

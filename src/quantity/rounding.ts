@@ -9,8 +9,18 @@ export type TieRule = 'half-even' | 'half-up'
 
 /** To what a number is rounded: so many figures, or the multiples of a step (0.01, 0.05, 10) in its unit. */
 export type Rounding =
-  | { readonly figures: number; readonly ties: TieRule }
-  | { readonly step: Decimal; readonly ties: TieRule }
+  | {
+      /** How many significant figures are kept. */
+      readonly figures: number
+      /** What a lone 5 does. */
+      readonly ties: TieRule
+    }
+  | {
+      /** The step whose multiples are kept. */
+      readonly step: Decimal
+      /** What a lone 5 does. */
+      readonly ties: TieRule
+    }
 
 /** The names decimal.js has for them: 6 is half to even, 4 half away from zero. */
 const modes = { 'half-even': 6, 'half-up': 4 } as const

@@ -21,15 +21,68 @@ export interface RuleSettings {
 
 /** How a calculation is written: a small tree that a report lays out as text, Markdown, LaTeX or HTML. */
 export type Expression =
-  | { readonly kind: 'name'; readonly operand: number }
-  | { readonly kind: 'number'; readonly text: string }
-  | { readonly kind: 'sum'; readonly terms: readonly Expression[] }
-  | { readonly kind: 'difference'; readonly left: Expression; readonly right: Expression }
-  | { readonly kind: 'product'; readonly factors: readonly Expression[] }
-  | { readonly kind: 'fraction'; readonly top: Expression; readonly bottom: Expression }
-  | { readonly kind: 'power'; readonly base: Expression; readonly exponent: Expression }
-  | { readonly kind: 'root'; readonly of: Expression }
-  | { readonly kind: 'call'; readonly name: string; readonly of: Expression }
+  | {
+      /** An operand, by the name it has. */
+      readonly kind: 'name'
+      /** Its position among the operands, from 0. */
+      readonly operand: number
+    }
+  | {
+      /** A number that is written as it is. */
+      readonly kind: 'number'
+      /** The number. */
+      readonly text: string
+    }
+  | {
+      /** Terms with plus signs between them. */
+      readonly kind: 'sum'
+      /** The terms. */
+      readonly terms: readonly Expression[]
+    }
+  | {
+      /** Two terms with a minus sign between them. */
+      readonly kind: 'difference'
+      /** What is subtracted from. */
+      readonly left: Expression
+      /** What is subtracted. */
+      readonly right: Expression
+    }
+  | {
+      /** Factors side by side. */
+      readonly kind: 'product'
+      /** The factors. */
+      readonly factors: readonly Expression[]
+    }
+  | {
+      /** One above the other. */
+      readonly kind: 'fraction'
+      /** The numerator. */
+      readonly top: Expression
+      /** The denominator. */
+      readonly bottom: Expression
+    }
+  | {
+      /** A base with a raised exponent. */
+      readonly kind: 'power'
+      /** What is raised. */
+      readonly base: Expression
+      /** To what. */
+      readonly exponent: Expression
+    }
+  | {
+      /** A square root. */
+      readonly kind: 'root'
+      /** What stands under it. */
+      readonly of: Expression
+    }
+  | {
+      /** A function of one argument. */
+      readonly kind: 'call'
+      /** Its name, such as `log10`. */
+      readonly name: string
+      /** The argument. */
+      readonly of: Expression
+    }
 
 /** One way to make a number from others, said once; every reader of the calculation graph looks here. */
 export interface Rule {

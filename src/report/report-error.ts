@@ -8,7 +8,18 @@ export type ReportCode =
   | 'report/not-a-working'
   | 'report/nothing-to-show'
 
-/** A report that cannot be written. */
+/**
+ * A report that cannot be written.
+ *
+ * @example
+ * ```ts
+ * import { quantity, working } from 'saltwright/quantity'
+ * import { writeWorking } from 'saltwright/report'
+ *
+ * const lines = working(quantity('3.255 g'))
+ * writeWorking(lines, 'papyrus' as never) // throws report/unknown-format
+ * ```
+ */
 export class ReportError extends SaltwrightError<ReportCode> {}
 
 /** A format that no writer knows. */
