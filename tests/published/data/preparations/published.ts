@@ -10,7 +10,7 @@
 export type Printed = string | PrintedDifference
 
 /** A number that ours differs from. */
-export interface PrintedDifference {
+interface PrintedDifference {
   readonly printed: string
   /** What ours is. */
   readonly ours: string
