@@ -79,12 +79,14 @@ function stepLine(step: WorkingStep, notation: WorkingNotation): Line {
     numbersText(step, notation),
     notation.value(unrounded),
   ]
-  const equal = texts.filter((text, index) => text !== texts[index - 1]).map((text) => ({ sign: '=', text }) as const)
+  const left = name === undefined ? undefined : notation.name(name)
+  const told = texts.filter((text, index) => text !== (index === 0 ? left : texts[index - 1]))
+  const equal = told.map((text) => ({ sign: '=', text }) as const)
   const last = notation.value(shown)
   const end = last === equal.at(-1)?.text ? [] : [{ sign: step.rounded ? '≈' : '=', text: last } as const]
   return {
     label: name?.label,
-    left: name === undefined ? undefined : notation.name(name),
+    left,
     right: [...equal, ...end],
   }
 }
