@@ -1,7 +1,11 @@
 import { SaltwrightError } from '../errors.js'
 
 /** Everything that stops cautions from being derived. */
-export type CautionCode = 'cautions/not-an-object' | 'cautions/not-a-list' | 'cautions/unknown-choice'
+export type CautionCode =
+  | 'cautions/not-an-object'
+  | 'cautions/not-text'
+  | 'cautions/not-a-list'
+  | 'cautions/unknown-choice'
 
 /**
  * Facts of a plan that cannot be read.

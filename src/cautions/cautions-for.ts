@@ -16,7 +16,7 @@ import { substanceCautions } from './substance-cautions.js'
  *
  * @param facts - Substances, gases, operations, heat and product of a plan; whatever is left out is not looked at.
  * @returns The cautions: what is done, gases, substances, and the deferral at the end; each line once.
- * @throws {@link CautionError} `cautions/not-an-object`, `cautions/not-a-list`; `cautions/unknown-choice` for an operation or a form
+ * @throws {@link CautionError} `cautions/not-an-object`, `cautions/not-a-list`, `cautions/not-text`; `cautions/unknown-choice` for an operation or a form
  *   that is none. {@link FormulaError} and {@link QuantityError} for what cannot be read.
  * @source Each caution names its own.
  *
@@ -61,6 +61,7 @@ function checked(facts: CautionFacts): CautionFacts {
   checkList(facts.substances, 'substances', (fact) => {
     checkObject(fact, 'a substance: { formula }')
     if (fact.form !== undefined) checkChoice(fact.form, forms, 'form')
+    if (fact.name !== undefined && typeof fact.name !== 'string') throw notText(fact.name)
   })
   return facts
 }
@@ -91,6 +92,15 @@ function notAnObject(found: unknown, expected: string): CautionError {
     message: `${showFound(found)} stands where ${expected} was expected.`,
     found: showFound(found),
     expected,
+  })
+}
+
+function notText(found: unknown): CautionError {
+  return new CautionError({
+    code: 'cautions/not-text',
+    message: `${showFound(found)} is not a name.`,
+    found: showFound(found),
+    expected: 'what the plan calls the substance, as text',
   })
 }
 

@@ -4,6 +4,7 @@ import { anhydrous, type Formula, type FormulaLike, formulaOf, molarMass } from 
 import type { Dimension, Quantity } from '../quantity/index.js'
 import { chosen, type Given, type Labels } from '../stoichiometry/given.js'
 import { CrystallisationError } from './crystallisation-error.js'
+import { record } from './record.js'
 import type { SolubilityTable } from './solubility-table.js'
 import { anhydrousFraction } from './table-value.js'
 
@@ -50,7 +51,7 @@ export interface Liquor {
 
 /** Reads what is cooled. */
 export function readLiquor(batch: Batch): Liquor {
-  const crystal = formulaOf(batch.crystal)
+  const crystal = formulaOf(record(batch, 'what is cooled').crystal)
   const salt = anhydrous(crystal)
   const fraction = anhydrousFraction(crystal, batch.weights)
   return {

@@ -2,6 +2,8 @@ import { SaltwrightError } from '../errors.js'
 
 /** Everything that stops a solubility or an expected crop from being worked out. */
 export type CrystallisationCode =
+  | 'crystallisation/not-an-object'
+  | 'crystallisation/not-a-list'
   | 'crystallisation/unknown-salt'
   | 'crystallisation/phase-not-tabulated'
   | 'crystallisation/outside-table'

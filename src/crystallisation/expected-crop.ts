@@ -3,6 +3,7 @@ import { crystals, waterBeside } from './balance.js'
 import { type CropInput, type Liquor, readLiquor } from './crop-input.js'
 import { type SolubilityUsed, solubilityFor } from './given-solubility.js'
 import { type CrystallisationNote, note } from './note.js'
+import { texts } from './record.js'
 
 /** What a cooled liquor gives, and what it keeps. An estimate: solubilities are those of pure water. */
 export interface ExpectedCrop extends SolubilityUsed {
@@ -33,8 +34,8 @@ export interface ExpectedCrop extends SolubilityUsed {
  * @param input - The crystals, the dissolved salt by mass or amount, all the water, the temperature; water evaporated, a solubility
  *   of your own, other solutes. Text is exact.
  * @returns The crop, the loss to the liquor, what the liquor holds, and remarks.
- * @throws {@link CrystallisationError} `crystallisation/not-positive` for a mass that is not above zero; the codes of
- *   {@link solubilityOf}; `crystallisation/water-used-up` where evaporation or the crystals leave no water;
+ * @throws {@link CrystallisationError} `crystallisation/not-an-object`, `crystallisation/not-a-list`; `crystallisation/not-positive` for a mass that is not above zero; the
+ *   codes of {@link solubilityOf}; `crystallisation/water-used-up` where evaporation or the crystals leave no water;
  *   `crystallisation/no-such-crop` where the crystals would dissolve in their own water.
  * @source The water balance of a crystalliser: Richardson, Harker and Backhurst, Chemical Engineering, vol. 2, 5th ed. (2002),
  *   chapter 15, Example 15.3.
@@ -85,8 +86,8 @@ function nothing({ crystal }: Liquor): Quantity<'mass'> {
 }
 
 function cropNotes(input: CropInput, { salt }: Liquor, saturated: boolean): readonly CrystallisationNote[] {
-  const { alsoDissolved = [] } = input
-  const solubility = alsoDissolved.length === 0 ? pureWater() : upperEstimate(salt, alsoDissolved)
+  const others = texts(input.alsoDissolved ?? [], 'formulas')
+  const solubility = others.length === 0 ? pureWater() : upperEstimate(salt, others)
   if (saturated) return [solubility]
   return [note('unsaturated', 'At this temperature the water holds all of the salt: nothing crystallises.'), solubility]
 }

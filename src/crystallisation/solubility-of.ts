@@ -7,6 +7,7 @@ import { findPhase } from './find-phase.js'
 import { findTable } from './find-table.js'
 import { type CrystallisationNote, note } from './note.js'
 import { degrees, interpolate } from './points.js'
+import { record } from './record.js'
 import { type SecondOpinion, secondOpinions } from './second-opinion.js'
 import type { PhaseEvidence, PhaseSolubility, SolubilityTable } from './solubility-table.js'
 import { tabulated } from './table-value.js'
@@ -76,8 +77,9 @@ export function solubilityOf(
   options: SolubilityOptions = {},
 ): Solubility {
   const at = chosen(temperature, 'temperature', { label: 'temperature', symbol: 't', role: 'temperature' })
-  const table = options.table === undefined ? findTable(salt) : checkTable(options.table)
-  const { phase, bracket } = findPhase(table, at, options.crystal ?? hydrateOrNone(salt))
+  const { crystal, table: own } = record(options, 'options: { crystal, table }')
+  const table = own === undefined ? findTable(salt) : checkTable(own)
+  const { phase, bracket } = findPhase(table, at, crystal ?? hydrateOrNone(salt))
   const massRatio = interpolate(phase.celsius, bracket, (index) => tabulated(table, phase, index), at)
   const others = secondOpinions(table.salt, phase, massRatio, at)
   return {

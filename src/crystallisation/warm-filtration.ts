@@ -3,6 +3,7 @@ import type { CropInput } from './crop-input.js'
 import { CrystallisationError } from './crystallisation-error.js'
 import { type ExpectedCrop, expectedCrop } from './expected-crop.js'
 import { isNumber } from './given-solubility.js'
+import { record } from './record.js'
 
 /** What filtering at another temperature does to a crop. */
 export interface WarmFiltration {
@@ -36,7 +37,8 @@ export function warmFiltration(
   input: CropInput,
   actual: Pick<CropInput, 'temperature' | 'solubility'>,
 ): WarmFiltration {
-  if (isNumber(input.solubility) && actual.solubility === undefined) throw solubilityNeeded()
+  const { solubility } = record(actual, 'a temperature of filtration')
+  if (isNumber(record(input, 'what is cooled').solubility) && solubility === undefined) throw solubilityNeeded()
   const planned = expectedCrop(input)
   if (planned.crop.value.isZero()) throw nothingPlanned(planned)
   const crop = expectedCrop({ ...input, ...actual })

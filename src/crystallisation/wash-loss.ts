@@ -5,6 +5,7 @@ import type { Given } from '../stoichiometry/given.js'
 import { asCrystals } from './balance.js'
 import { positive } from './crop-input.js'
 import { solubilityFor } from './given-solubility.js'
+import { record } from './record.js'
 import type { SolubilityTable } from './solubility-table.js'
 import { anhydrousFraction } from './table-value.js'
 
@@ -39,7 +40,7 @@ export interface WaterWash {
  * ```
  */
 export function washLoss(wash: WaterWash): Quantity<'mass'> {
-  const crystal = formulaOf(wash.crystal)
+  const crystal = formulaOf(record(wash, 'a wash').crystal)
   const water = positive(wash.water, 'mass', { label: 'wash water', symbol: 'm', of: 'H2O', role: 'water' }, 'water')
   const fraction = anhydrousFraction(crystal, wash.weights)
   const { massRatio } = solubilityFor(crystal, wash.temperature, wash.solubility)

@@ -62,7 +62,8 @@ export function compositionFromAssays(
   findings: readonly AssayFinding[],
   options: { readonly weights?: AtomicWeights | undefined } = {},
 ): Composition {
-  const found = list(findings, 'findings').map((finding) => inHundredGrams(finding, options.weights))
+  const { weights } = record(options, 'options: { weights }')
+  const found = list(findings, 'findings').map((finding) => inHundredGrams(finding, weights))
   const [first, ...rest] = found
   if (first === undefined) throw nothingFound()
   const least = rest.reduce((a, b) => (b.amount.compare(a.amount) < 0 ? b : a), first)

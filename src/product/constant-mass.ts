@@ -74,6 +74,23 @@ export function constantMass(series: MassSeries): ConstantMass {
   }
 }
 
+/** What {@link constantMass} gave, or nothing, where it was handed on. */
+export function handedOn(series: ConstantMass | undefined): ConstantMass | undefined {
+  if (series === undefined || typeof record(series, handed).reached === 'boolean') return series
+  throw notJudged(series)
+}
+
+const handed = 'what constantMass gives'
+
+function notJudged(found: unknown): ProductError {
+  return new ProductError({
+    code: 'product/not-an-object',
+    message: `${showFound(found)} stands where ${handed} was expected.`,
+    found: showFound(found),
+    expected: handed,
+  })
+}
+
 function readingsOf(series: MassSeries): readonly Quantity<'mass'>[] {
   const { weighings } = record(series, 'a series of weighings')
   const naming = { label: 'weighing', symbol: 'm', role: 'gross' } as const

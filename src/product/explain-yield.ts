@@ -3,7 +3,7 @@ import type { AtomicWeights } from '../element/index.js'
 import { anhydrous, type FormulaLike, formulaOf, molarMass } from '../formula/index.js'
 import type { Quantity } from '../quantity/index.js'
 import { type Given, measured } from '../stoichiometry/given.js'
-import type { ConstantMass } from './constant-mass.js'
+import { type ConstantMass, handedOn } from './constant-mass.js'
 import { type Explanation, ordered, possible, supported } from './explanation.js'
 import { list, positive, record } from './guard.js'
 import { sameEverywhere } from './same-everywhere.js'
@@ -51,14 +51,14 @@ export interface YieldFacts extends YieldPair {
  * ```
  */
 export function explainYield(facts: YieldFacts): readonly Explanation[] {
-  const run = readRun(record(facts, 'the masses of a yield'))
+  const run = readRun(facts)
   if (!run.surplus.value.gt(0)) return []
   return ordered([
     ...weighedAlong(run, facts.mayBeIncluded ?? []),
     ...fromOthers(run, facts.others ?? []),
     ...otherHydrates(run, facts),
     swapped(run),
-    ...stillWet(facts.drying),
+    ...stillWet(handedOn(facts.drying)),
     possible('other-salts', 'Other salts may have come down with the product.', { surplus: run.surplus }),
   ])
 }
@@ -71,8 +71,9 @@ interface Run {
 }
 
 function readRun(pair: YieldPair): Run {
-  const actual = positive(pair.actual, 'mass', { label: 'actual yield', symbol: 'm', role: 'actual yield' })
-  const theoretical = positive(pair.theoretical, 'mass', {
+  const given = record(pair, 'the masses of a yield: { actual, theoretical }')
+  const actual = positive(given.actual, 'mass', { label: 'actual yield', symbol: 'm', role: 'actual yield' })
+  const theoretical = positive(given.theoretical, 'mass', {
     label: 'theoretical yield',
     symbol: 'm',
     role: 'theoretical yield',

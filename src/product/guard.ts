@@ -25,6 +25,17 @@ export function list<T>(value: readonly T[], what: string): readonly T[] {
   })
 }
 
+/** Text, or nothing, where text may stand. */
+export function textOrNothing(value: string | undefined, what: string): string | undefined {
+  if (value === undefined || typeof value === 'string') return value
+  throw new ProductError({
+    code: 'product/not-text',
+    message: `${showFound(value)} stands where ${what} was expected.`,
+    found: showFound(value),
+    expected: `${what}, as text`,
+  })
+}
+
 /** A quantity of the dimension, above zero; text is measured. */
 export function positive<D extends Dimension>(given: Given<D>, dimension: D, naming: Labels): Quantity<D> {
   const q = measured(given, dimension, naming)

@@ -1,4 +1,5 @@
 import type { Quantity } from '../quantity/index.js'
+import { handedOn } from './constant-mass.js'
 import { type Explanation, type ExplanationCode, possible, supported } from './explanation.js'
 import type { HydrateCandidate } from './hydrate-candidates.js'
 import type { Ignition } from './ignition.js'
@@ -36,7 +37,7 @@ function otherHydrate(x: Quantity<'ratio'>, candidates: readonly HydrateCandidat
 
 function tooMuchWater({ formula, difference }: HydrateCandidate, { drying }: Ignition): readonly Explanation[] {
   return [
-    ...judged('damp', drying, { difference }, `The sample was damp: more water went than ${formula} holds`),
+    ...judged('damp', handedOn(drying), { difference }, `The sample was damp: more water went than ${formula} holds`),
     possible('residue-lost', 'Residue was lost: it spattered, or was heated so far that it decomposed.', {
       difference,
     }),
@@ -58,9 +59,10 @@ function judged(
 function tooLittleWater({ formula, difference }: HydrateCandidate, { igniting }: Ignition): readonly Explanation[] {
   const message = `The ignition was broken off: the residue still holds some water of ${formula}`
   const before = 'The sample had lost water before it was weighed.'
-  const lost = igniting?.reached ? supported : possible
+  const ignited = handedOn(igniting)
+  const lost = ignited?.reached ? supported : possible
   return [
-    ...judged('incomplete-ignition', igniting, { difference }, message),
+    ...judged('incomplete-ignition', ignited, { difference }, message),
     lost('water-lost-before', before, { difference }),
   ]
 }

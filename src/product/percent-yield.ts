@@ -1,6 +1,6 @@
 import { type Dimension, isQuantity, type Quantity } from '../quantity/index.js'
 import { type Given, type Labels, measured } from '../stoichiometry/given.js'
-import { inRole, list, positive } from './guard.js'
+import { inRole, list, positive, record } from './guard.js'
 import { ProductError } from './product-error.js'
 
 /** What may be said beside the two masses. */
@@ -41,7 +41,8 @@ export function percentYield<D extends YieldBasis = 'mass'>(
   const possibleNaming: Labels = { label: 'theoretical yield', role: 'theoretical yield' }
   const possible = inRole(positive(theoretical, dimension, possibleNaming), possibleNaming)
   const obtained = named(actual, dimension, { label: 'actual yield', role: 'actual yield' })
-  const wanted = options.purity === undefined ? obtained : obtained.times(purityOf(options.purity))
+  const { purity } = record(options, 'options: { purity }')
+  const wanted = purity === undefined ? obtained : obtained.times(purityOf(purity))
   return share(wanted, possible).named({ label: 'percent yield', role: 'percent yield' })
 }
 

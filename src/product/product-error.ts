@@ -4,6 +4,7 @@ import { SaltwrightError } from '../errors.js'
 export type ProductCode =
   | 'product/not-an-object'
   | 'product/not-a-list'
+  | 'product/not-text'
   | 'product/nothing-weighed'
   | 'product/too-few-weighings'
   | 'product/unknown-criterion'

@@ -1,6 +1,6 @@
 import { type Quantity, sum } from '../quantity/index.js'
 import { type Given, type Labels, measured } from '../stoichiometry/given.js'
-import { inRole, record } from './guard.js'
+import { inRole, record, textOrNothing } from './guard.js'
 import { ProductError } from './product-error.js'
 
 /** A weighing by difference; text is measured. */
@@ -24,7 +24,7 @@ export const buoyancyIgnored: string =
  * @param weighing - The full vessel and what was weighed empty; or a list of such pairs, one per container.
  * @returns The net mass, to the last decimal of the balance. Below zero where the full vessel weighs less than the empty one: that is
  *   to be looked at, not hidden.
- * @throws {@link ProductError} `product/nothing-weighed` for an empty list; `product/not-an-object`. {@link QuantityError}
+ * @throws {@link ProductError} `product/nothing-weighed` for an empty list; `product/not-an-object`, `product/not-text`. {@link QuantityError}
  *   for what is not a mass.
  * @source Weighing by difference: common practice, no source. Figures: OpenStax, Chemistry 2e, section 1.5.
  *
@@ -45,7 +45,8 @@ export function netMass(weighing: Weighing | readonly Weighing[]): Quantity<'mas
 }
 
 function netOf(weighing: Weighing): Quantity<'mass'> {
-  const { gross, tare, of } = record(weighing, 'a weighing: { gross, tare }')
+  const { gross, tare } = record(weighing, 'a weighing: { gross, tare }')
+  const of = textOrNothing(weighing.of, 'what is weighed')
   return part(gross, 'gross', of).minus(tareOf(tare, of)).named(naming('net', of))
 }
 

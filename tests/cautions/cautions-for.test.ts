@@ -332,6 +332,11 @@ describe('facts are refused', () => {
       facts: { substances: [{ formula: 'Zn', form: 'foil' }] },
       code: 'cautions/unknown-choice',
     },
+    {
+      what: 'with a name that is no text',
+      facts: { substances: [{ formula: 'Zn', name: 5 }] },
+      code: 'cautions/not-text',
+    },
     { what: 'with gases that are no list', facts: { gases: 'H2' }, code: 'cautions/not-a-list' },
     { what: 'with a gas that is none', facts: { gases: [null] }, code: 'cautions/not-an-object' },
     { what: 'with an unknown operation', facts: { operations: ['juggle'] }, code: 'cautions/unknown-choice' },

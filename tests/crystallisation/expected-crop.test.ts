@@ -182,9 +182,19 @@ describe('an expected crop is refused', () => {
       path: undefined,
     },
     { what: 'a volume of water', change: { water: '12 mL' }, code: 'quantity/wrong-dimension', path: undefined },
+    {
+      what: 'other solutes that are no list',
+      change: { alsoDissolved: 'H2SO4' },
+      code: 'crystallisation/not-a-list',
+      path: undefined,
+    },
   ])('$what', ({ change, code, path }) => {
     const error = refusal(() => expectedCrop({ ...batch, ...change } as CropInput))
     expect(error.code).toBe(code)
     expect(error.path).toEqual(path)
+  })
+
+  it('without an object', () => {
+    expect(refusal(() => expectedCrop(null as never)).code).toBe('crystallisation/not-an-object')
   })
 })

@@ -93,6 +93,12 @@ describe('a yield over 100 %', () => {
     { what: 'nothing obtained', facts: { ...over, actual: '0 g' }, code: 'product/not-positive' },
     { what: 'nothing possible', facts: { ...over, theoretical: '0 g' }, code: 'product/not-positive' },
     { what: 'masses that are no list', facts: { ...over, mayBeIncluded: '1 g' }, code: 'product/not-a-list' },
+    {
+      what: 'a drying that was not judged',
+      facts: { ...over, drying: { weighings: [] } },
+      code: 'product/not-an-object',
+    },
+    { what: 'a run that is none', facts: { ...over, others: [null] }, code: 'product/not-an-object' },
     { what: 'runs that are no list', facts: { ...over, others: {} }, code: 'product/not-a-list' },
     { what: 'a product that is none', facts: { ...over, product: 'zn' }, code: 'formula/unknown-symbol' },
   ])('is refused with $what', ({ facts, code }) => {

@@ -63,6 +63,11 @@ describe('a net mass', () => {
     { what: 'no weighing', call: () => netMass(null as never), code: 'product/not-an-object' },
     { what: 'a weighing that is text', call: () => netMass(['5 g'] as never), code: 'product/not-an-object' },
     {
+      what: 'a name that is no text',
+      call: () => netMass({ gross: '5 g', tare: '1 g', of: 5 } as never),
+      code: 'product/not-text',
+    },
+    {
       what: 'a volume',
       call: () => netMass({ gross: '5 mL', tare: '1 g' } as never),
       code: 'quantity/wrong-dimension',
