@@ -31,6 +31,12 @@ export interface WorkingTerm {
   readonly quantity: Quantity
 }
 
+/** A quantity that was known from the start. */
+export interface WorkingGiven extends WorkingTerm {
+  /** Its name. */
+  readonly name: WorkingName
+}
+
 /** One worked line: what is sought, the formula, the numbers, the result. */
 export interface WorkingStep {
   /** What is sought; undefined for a last result without a name. */
@@ -52,7 +58,7 @@ export interface WorkingStep {
 /** A calculation as it is written down. */
 export interface Working {
   /** What was known from the start and has a name, in the order in which it is needed. */
-  readonly given: readonly WorkingTerm[]
+  readonly given: readonly WorkingGiven[]
   /** The lines, each after those it needs; the last is the result. */
   readonly steps: readonly WorkingStep[]
 }

@@ -55,8 +55,11 @@ export function working(q: Quantity, options: WorkingOptions = {}): Working {
     const node = outline.quantities.get(key) as Node
     return stepOf(node, key === lastKey ? root : node, context)
   })
-  const inputs = [...outline.quantities].filter(([key, { rule }]) => rule === 'input' && names.has(key))
-  return { given: inputs.map(([, node]) => termOf(node, context)), steps }
+  const given = [...names].flatMap(([key, name]) => {
+    const node = outline.quantities.get(key) as Node
+    return node.rule === 'input' ? [{ ...termOf(node, context), name }] : []
+  })
+  return { given, steps }
 }
 
 interface Context {

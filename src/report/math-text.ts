@@ -35,9 +35,12 @@ export function mathText(words: string): string {
 
 /** A symbol within mathematics, with its index if there are several of it. */
 export function mathSymbol(symbol: string, index: number | undefined): string {
-  const { base, sub } = splitSymbol(symbol)
-  const known = [...base].every((letter) => greek.has(letter) || /^[A-Za-z]$/.test(letter))
-  const letters = known ? [...base].map((letter) => greek.get(letter) ?? letter).join('') : mathText(base)
-  const below = [...(sub === '' ? [] : [mathText(sub)]), ...(index === undefined ? [] : [String(index)])].join(',')
-  return below === '' ? letters.trimEnd() : `${letters.trimEnd()}_{${below}}`
+  const { base, sub, rest } = splitSymbol(symbol)
+  const below = [sub === '' ? '' : mathText(sub), index === undefined ? '' : String(index)].filter(Boolean).join(',')
+  return `${mathLetters(base)}${below === '' ? '' : `_{${below}}`}${mathLetters(rest)}`
+}
+
+function mathLetters(text: string): string {
+  const letters = [...text].map((letter) => greek.get(letter) ?? (/^[A-Za-z]$/.test(letter) ? letter : undefined))
+  return letters.includes(undefined) ? mathText(text) : letters.join('').trimEnd()
 }

@@ -68,11 +68,12 @@ const markdownName = nameWith(
   (symbol, index) => `*${lineAsMarkdown(symbol)}*${lowered(index)}`,
   (words) => lineAsMarkdown(words),
 )
+const slanted = (letters: string): string => (letters === '' ? '' : `<i>${escapeHtml(letters)}</i>`)
 const htmlName = nameWith(
   (symbol, index) => {
-    const { base, sub } = splitSymbol(symbol)
-    const below = [sub, ...(index === undefined ? [] : [String(index)])].filter(Boolean).map(escapeHtml).join(',')
-    return `<i>${escapeHtml(base)}</i>${below === '' ? '' : `<sub>${below}</sub>`}`
+    const { base, sub, rest } = splitSymbol(symbol)
+    const below = [sub, String(index ?? '')].filter(Boolean).map(escapeHtml).join(',')
+    return slanted(base) + (below === '' ? '' : `<sub>${below}</sub>`) + slanted(rest)
   },
   (words) => escapeHtml(words),
 )

@@ -1,5 +1,5 @@
 import { showFound } from '../errors.js'
-import type { Working, WorkingNumber, WorkingStep, WorkingTerm } from '../quantity/index.js'
+import type { Working, WorkingGiven, WorkingNumber, WorkingStep } from '../quantity/index.js'
 import { rank, type Written, writeExpression } from './expression.js'
 import { ReportError, unknownFormat } from './report-error.js'
 import type { SheetFormat } from './sheet.js'
@@ -66,9 +66,8 @@ interface Line {
   readonly right: readonly { readonly sign: '=' | '≈'; readonly text: string }[]
 }
 
-function givenLine({ name, value, quantity }: WorkingTerm, notation: WorkingNotation): Line {
-  const left = name === undefined ? undefined : notation.name(name)
-  return { label: quantity.naming.label, left, right: [{ sign: '=', text: notation.value(value) }] }
+function givenLine({ name, value }: WorkingGiven, notation: WorkingNotation): Line {
+  return { label: name.label, left: notation.name(name), right: [{ sign: '=', text: notation.value(value) }] }
 }
 
 function stepLine(step: WorkingStep, notation: WorkingNotation): Line {
