@@ -46,7 +46,7 @@ import { metalWaste } from './waste.js'
  *   ],
  *   { spare: { percent: '20 %' }, containers: { volume: '10 mL' } },
  * )
- * plan.store.map(({ toPrepare }) => toPrepare.toString()) // => ['8.790 g', '40 mL']
+ * plan.store.map(({ toPrepare }) => toPrepare.toString()) // => ['8.789 g', '40 mL']
  * ```
  */
 export function planClass(recipe: Recipe, benches: readonly Bench[], options: ClassOptions = {}): ClassPlan {

@@ -46,7 +46,7 @@ import { chosen, measureOf } from './supply.js'
  *   ],
  * })
  * plan.supplies.map(({ measure }) => measure.toString()) // => ['3.255 g', '14.7 mL']
- * plan.theoretical.mass.toString() // => '11.501 g'
+ * plan.theoretical.mass.toString() // => '11.502 g'
  * ```
  */
 export function planPreparation(recipe: Recipe): Plan {

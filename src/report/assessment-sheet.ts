@@ -1,7 +1,9 @@
 import type { Assessment, UsedSupply } from '../preparation/index.js'
+import type { Explanation, LossLine } from '../product/index.js'
 import { brief } from './brief.js'
-import { findingLines } from './finding-lines.js'
-import type { Block, Line, Sheet, SheetFormat } from './sheet.js'
+import { findingLines, numberPieces } from './finding-lines.js'
+import { nameOf } from './name-of.js'
+import type { Block, Line, Piece, Sheet, SheetFormat } from './sheet.js'
 import { writeSheet } from './write-sheet.js'
 
 /**
@@ -40,7 +42,7 @@ export function assessmentSheet(assessment: Assessment, format: SheetFormat = 't
 
 /** The assessment sheet apart from how it is written. */
 export function assessmentSheetOf(assessment: Assessment): Sheet {
-  const { title, bench, product, findings, atomicWeights } = assessment
+  const { title, bench, product, findings, explanations, atomicWeights, records } = assessment
   return {
     title,
     subtitle: [`Assessment${bench === undefined ? '' : ` of ${bench}`}: `, { formula: product.formula }],
@@ -49,16 +51,22 @@ export function assessmentSheetOf(assessment: Assessment): Sheet {
       usedTable(assessment.used),
       { kind: 'heading', text: 'Yield' },
       yieldTable(assessment),
-      ...(findings.length === 0
-        ? []
-        : ([
-            { kind: 'heading', text: 'Look at' },
-            { kind: 'notes', lines: findingLines(findings) },
-          ] satisfies Block[])),
-      { kind: 'heading', text: 'Origin' },
-      { kind: 'notes', lines: [`Relative atomic masses: ${atomicWeights}.`, ...(assessment.records.notes ?? [])] },
+      { kind: 'notes', lines: [basisLine(assessment)] },
+      { kind: 'heading', text: 'Where it went' },
+      lossTable(assessment.losses),
+      ...notesUnder('Look at', findingLines(findings)),
+      ...notesUnder('What would explain it', explanations.map(explanationLine)),
+      ...notesUnder('Origin', [`Relative atomic masses: ${atomicWeights}.`, ...(records.notes ?? [])]),
     ],
   }
+}
+
+function notesUnder(heading: string, lines: readonly Line[]): readonly Block[] {
+  if (lines.length === 0) return []
+  return [
+    { kind: 'heading', text: heading },
+    { kind: 'notes', lines },
+  ]
 }
 
 function usedTable(used: readonly UsedSupply[]): Block {
@@ -66,26 +74,52 @@ function usedTable(used: readonly UsedSupply[]): Block {
     kind: 'table',
     head: ['', 'used', 'amount', 'equivalents', ''],
     numeric: [1, 2, 3],
-    rows: used.map(({ name, measure, amount, excess, recorded }) => [
-      name,
-      { quantity: brief(measure) },
-      { quantity: brief(amount) },
-      excess === undefined ? 'not needed' : { quantity: brief(excess.equivalents, 3) },
-      recorded ? 'recorded' : 'as planned',
+    rows: used.map((supply) => [
+      nameOf(supply),
+      { quantity: brief(supply.measure) },
+      { quantity: brief(supply.amount) },
+      supply.excess === undefined ? 'not needed' : { quantity: brief(supply.excess.equivalents, 3) },
+      supply.recorded ? 'recorded' : 'as planned',
     ]),
   }
 }
 
-function yieldTable({ theoretical, actual, percentYield, correctedYield, limiting }: Assessment): Block {
+function yieldTable({ theoretical, actual, percentYield, correctedYield }: Assessment): Block {
   const rows: (readonly Line[])[] = [
     ['theoretical', { quantity: theoretical.mass }, { quantity: brief(theoretical.amount) }],
     ['obtained', { quantity: actual.mass }, { quantity: brief(actual.amount) }],
-    [
-      'percent yield',
-      { quantity: percentYield },
-      limiting.flatMap((formula, index): Line[] => [index === 0 ? 'of what ' : ' and ', { formula }]).flat() as Line,
-    ],
+    ['percent yield', { quantity: percentYield }, ''],
   ]
   if (correctedYield !== undefined) rows.push(['corrected for purity', { quantity: correctedYield }, ''])
   return { kind: 'table', head: ['', 'mass', 'amount'], numeric: [1, 2], rows }
+}
+
+/** From what the theoretical yield follows. */
+function basisLine({ used, limiting }: Assessment): Line {
+  const limiters = used.filter(({ substance }) => limiting.includes(substance))
+  if (limiters.length === 0) return 'Nothing that was measured limits the theoretical yield.'
+  return ['The theoretical yield follows from ', ...joined(limiters.map(nameOf)), '.']
+}
+
+function joined(pieces: readonly Piece[]): readonly Piece[] {
+  return pieces.flatMap((piece, index) => (index === 0 ? [piece] : [' and ', piece]))
+}
+
+/** The theoretical yield, what became of it, and what nobody can account for. */
+function lossTable(losses: readonly LossLine[]): Block {
+  return {
+    kind: 'table',
+    head: ['', 'mass', 'of the theoretical yield', ''],
+    numeric: [1, 2],
+    rows: losses.map(({ item, mass, share, kind }) => [
+      item,
+      mass === undefined ? 'not known' : { quantity: brief(mass) },
+      share === undefined ? '' : { quantity: brief(share, 3) },
+      kind === 'estimate' && mass !== undefined ? 'estimate' : '',
+    ]),
+  }
+}
+
+function explanationLine({ support, message, numbers }: Explanation): Line {
+  return [`${support === 'supported' ? 'The numbers speak for it' : 'Possible'}: ${message}`, ...numberPieces(numbers)]
 }

@@ -2,6 +2,7 @@ import type { CoolingEstimate, Plan, PlannedStage, PlannedSupply, Portion } from
 import type { GasVolume } from '../product/index.js'
 import { brief } from './brief.js'
 import { findingLines } from './finding-lines.js'
+import { nameOf } from './name-of.js'
 import type { Block, Line, Piece, Sheet, SheetFormat, Step } from './sheet.js'
 import { writeSheet } from './write-sheet.js'
 
@@ -88,11 +89,6 @@ function asNeededRows({ supplies }: Plan['recipe']): readonly (readonly Line[])[
 
 function auxiliaryRows({ auxiliaries = [] }: Plan['recipe']): readonly (readonly Line[])[] {
   return auxiliaries.map(({ name, amount }) => [name, amount, '', '', ''])
-}
-
-/** What a supply is called; a formula is written as one. */
-function nameOf({ name, substance }: PlannedSupply): Piece {
-  return name === substance ? { formula: substance } : name
 }
 
 function takenOf({ taken, concentration, by, assay }: PlannedSupply): Line {

@@ -15,7 +15,8 @@ export function findingLines(findings: readonly Finding[]): readonly Line[] {
   return sorted.map(({ severity, message, numbers }) => [`${words[severity]}: ${message}`, ...numberPieces(numbers)])
 }
 
-function numberPieces(numbers: Finding['numbers']): readonly Piece[] {
+/** The numbers behind a sentence, in brackets. */
+export function numberPieces(numbers: Finding['numbers']): readonly Piece[] {
   const entries = Object.entries(numbers)
   if (entries.length === 0) return []
   const pieces = entries.flatMap(([name, quantity], index): Piece[] => [

@@ -58,3 +58,8 @@ export type SheetFormat = 'text' | 'markdown' | 'html' | 'latex'
 export function piecesOf(line: Line): readonly Piece[] {
   return Array.isArray(line) ? (line as readonly Piece[]) : [line as Piece]
 }
+
+/** A quantity as a sheet shows it: the lone point that keeps `100.` apart from `100` is for readers of data, not of sheets. */
+export function quantityText({ quantity }: { readonly quantity: Quantity }): string {
+  return quantity.toString().replace(/\.(?= |$)/, '')
+}

@@ -1,6 +1,6 @@
 import { formatEquation } from '../equation/index.js'
 import { formatFormula } from '../formula/index.js'
-import { type Block, type Line, type Piece, piecesOf, type Sheet, type Step } from './sheet.js'
+import { type Block, type Line, type Piece, piecesOf, quantityText, type Sheet, type Step } from './sheet.js'
 
 /** A sheet as an HTML fragment without styles or scripts; all words escaped. */
 export function sheetAsHtml({ title, subtitle, blocks }: Sheet): string {
@@ -21,7 +21,7 @@ function pieceAsHtml(piece: Piece): string {
   if (typeof piece === 'string') return escapeHtml(piece)
   if ('formula' in piece) return formatFormula(piece.formula, 'html')
   if ('equation' in piece) return formatEquation(piece.equation, 'html')
-  return escapeHtml(piece.quantity.toString())
+  return escapeHtml(quantityText(piece))
 }
 
 function blockAsHtml(block: Block): string {

@@ -1,6 +1,6 @@
 import { formatEquation } from '../equation/index.js'
 import { formatFormula } from '../formula/index.js'
-import { type Block, type Line, type Piece, piecesOf, type Sheet, type Step } from './sheet.js'
+import { type Block, type Line, type Piece, piecesOf, quantityText, type Sheet, type Step } from './sheet.js'
 
 /** A sheet as LaTeX for the body of a document; it needs no package beyond the standard ones. */
 export function sheetAsLatex({ title, subtitle, blocks }: Sheet): string {
@@ -29,7 +29,7 @@ function pieceAsLatex(piece: Piece): string {
   if (typeof piece === 'string') return escapeLatex(piece)
   if ('formula' in piece) return `$${formatFormula(piece.formula, 'latex')}$`
   if ('equation' in piece) return `$${formatEquation(piece.equation, 'latex')}$`
-  return escapeLatex(piece.quantity.toString())
+  return escapeLatex(quantityText(piece))
 }
 
 function blockAsLatex(block: Block): string {

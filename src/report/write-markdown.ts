@@ -1,6 +1,6 @@
 import { formatEquation } from '../equation/index.js'
 import { formatFormula } from '../formula/index.js'
-import { type Block, type Line, type Piece, piecesOf, type Sheet, type Step } from './sheet.js'
+import { type Block, type Line, type Piece, piecesOf, quantityText, type Sheet, type Step } from './sheet.js'
 
 /** A sheet as Markdown with tables, as most renderers read them. */
 export function sheetAsMarkdown({ title, subtitle, blocks }: Sheet): string {
@@ -16,7 +16,7 @@ function pieceAsMarkdown(piece: Piece): string {
   if (typeof piece === 'string') return escaped(piece)
   if ('formula' in piece) return escaped(formatFormula(piece.formula, 'unicode'))
   if ('equation' in piece) return escaped(formatEquation(piece.equation, 'unicode'))
-  return escaped(piece.quantity.toString())
+  return escaped(quantityText(piece))
 }
 
 /** Keeps words from being read as markup: a recipe may come from anywhere. */

@@ -1,6 +1,6 @@
 import { formatEquation } from '../equation/index.js'
 import { formatFormula } from '../formula/index.js'
-import { type Block, type Line, type Piece, piecesOf, type Sheet, type Step } from './sheet.js'
+import { type Block, type Line, type Piece, piecesOf, quantityText, type Sheet, type Step } from './sheet.js'
 
 /** The width that sentences are wrapped to. */
 const width = 78
@@ -24,7 +24,7 @@ function pieceAsText(piece: Piece): string {
   if (typeof piece === 'string') return piece
   if ('formula' in piece) return formatFormula(piece.formula, 'unicode')
   if ('equation' in piece) return formatEquation(piece.equation, 'unicode')
-  return piece.quantity.toString()
+  return quantityText(piece)
 }
 
 function blockAsText(block: Block): readonly string[] {
