@@ -266,6 +266,15 @@ describe('every rule', () => {
   ])('$is', ({ q, is }) => expect(formulas(q)).toEqual([is]))
 })
 
+describe('exact results', () => {
+  it.each([
+    { q: exact(2).times(exact(3)), unrounded: '6', shown: '6', rounded: false },
+    { q: exact(1).dividedBy(exact(3)), unrounded: '0.3333333333', shown: '0.3333333333', rounded: true },
+  ])('$shown', ({ q, unrounded, shown, rounded }) => {
+    expect(working(q).steps).toMatchObject([{ unrounded: { number: unrounded }, shown: { number: shown }, rounded }])
+  })
+})
+
 describe('what is refused', () => {
   it.each([
     { call: () => working(5 as never), code: 'quantity/not-a-quantity' },

@@ -5,6 +5,7 @@ import {
   constant,
   exact,
   logarithm,
+  naturalLogarithm,
   power,
   type Quantity,
   quantity,
@@ -182,7 +183,7 @@ V(\\mathrm{H_{2}SO_{4}}) &= \\frac{n(\\mathrm{ZnO}) \\cdot f}{c(\\mathrm{H_{2}SO
   it.each<{ what: string; q: Quantity }>([
     { what: 'a whole plan', q: volume },
     { what: 'powers and roots', q: power(squareRoot(x).plus(y), 2) },
-    { what: 'functions', q: logarithm(x).plus(antilogarithm(y)).named({ symbol: 'Δm' }) },
+    { what: 'functions', q: naturalLogarithm(x).plus(logarithm(x)).plus(antilogarithm(y)).named({ symbol: 'Δm' }) },
     { what: 'temperatures', q: warm.minus(quantity('20.0 degC', { symbol: 'T' })) },
     {
       what: 'per cent',
