@@ -1,30 +1,22 @@
-import type { ErrorDetails } from '../errors.js'
-import { type Explanation, explainYield, type LossLine, lossAccount, netMass } from '../product/index.js'
+import { type Explanation, explainYield, type LossLine, lossAccount } from '../product/index.js'
 import type { Quantity } from '../quantity/index.js'
-import { speciesKey } from '../stoichiometry/index.js'
+import { plannedAmount, scaleOf } from './amounts.js'
+import { usedFindings, yieldFindings } from './assess-findings.js'
 import type { Assessment, UsedSupply } from './assessment-type.js'
 import { coolingOf } from './cooling.js'
 import { type AmountRule, type Course, type Poured, runCourse } from './course.js'
-import { type RecipeFacts, readRecipe, type SupplyFacts } from './facts.js'
-import type { Finding } from './finding.js'
+import { type RecipeFacts, readRecipe } from './facts.js'
 import { deepFreeze } from './freeze.js'
 import { limitFindings } from './limit-findings.js'
-import {
-  excessOf,
-  leftoversOf,
-  limitingOf,
-  plannedAmount,
-  productOf,
-  scaleOf,
-  theoreticalOf,
-  weightsName,
-} from './plan.js'
+import { leftoversOf, limitingOf, productOf, theoreticalOf, weightsName } from './outcome.js'
 import type { Plan } from './plan-type.js'
-import { problemsError, readJson } from './read-json.js'
-import type { Records, SupplyRecord } from './records.js'
+import { excessOf } from './planned-supply.js'
+import { readJson } from './read-json.js'
+import type { Records } from './records.js'
 import { recordsSchema } from './records-schema.js'
-import { type MeasuredStrength, measureOf, reading } from './supply.js'
-import { grossBelowTare, type ProductWeighing, weighingOf, weighProduct } from './weighing.js'
+import { measureOf, reading } from './supply.js'
+import { readSupplyRecords, type SupplyReadings, type Taken } from './supply-records.js'
+import { type ProductWeighing, weighProduct } from './weighing.js'
 
 /**
  * Assesses a preparation from what a bench wrote down: theoretical yield from what was really used, actual yield by difference,
@@ -91,7 +83,7 @@ function draftOf(
   facts: RecipeFacts,
   records: Records,
   course: Course,
-  taken: Readings['taken'],
+  taken: SupplyReadings['taken'],
   weighed: ProductWeighing,
 ): Draft {
   const theoretical = theoreticalOf(facts, course)
@@ -165,114 +157,5 @@ function usedSupply(facts: RecipeFacts, { supply, need, amount }: Poured, taken:
     measure: taken?.measure ?? measureOf(supply, facts.weights).toTake(amount),
     amount,
     excess: excessOf(amount, total, supply.formula.text),
-  }
-}
-
-function yieldFindings({ percentYield, actual, theoretical }: Draft): readonly Finding[] {
-  const numbers = { actual: actual.mass, theoretical: theoretical.mass, percentYield }
-  if (actual.mass.value.isZero()) {
-    return [
-      { code: 'nothing-obtained', severity: 'doubt', message: 'No product was obtained.', numbers, path: ['product'] },
-    ]
-  }
-  if (!percentYield.value.gt(100)) return []
-  const beyond = actual.mass.minus(theoretical.mass).named({ label: 'beyond the theoretical yield' })
-  return [
-    {
-      code: 'yield-over-100',
-      severity: 'problem',
-      message: 'The yield is over 100 %. It is given as found; the explanations are in the order to look at them.',
-      numbers: { ...numbers, beyond },
-      path: ['product'],
-    },
-  ]
-}
-
-function usedFindings({ used, limiting }: Draft): readonly Finding[] {
-  return used
-    .filter(({ recorded, substance }) => !recorded && limiting.includes(substance))
-    .map(({ substance, measure }) => ({
-      code: 'supply-not-recorded',
-      severity: 'remark',
-      message: `What was used of ${substance} is not recorded, so the planned amount counts.`,
-      numbers: { planned: measure },
-      path: ['supplies'],
-    }))
-}
-
-interface Taken {
-  readonly measure: Quantity<'mass'> | Quantity<'volume'>
-  readonly amount: Quantity<'amount'>
-}
-
-interface Readings {
-  readonly taken: ReadonlyMap<SupplyFacts, Taken>
-  readonly findings: readonly Finding[]
-}
-
-function readSupplyRecords(facts: RecipeFacts, { supplies = [] }: Records): Readings {
-  const taken = new Map<SupplyFacts, Taken>()
-  const findings: Finding[] = []
-  const problems: ErrorDetails[] = []
-  for (const [index, record] of supplies.entries()) {
-    const supply = facts.supplies.find((each) => !taken.has(each) && isRecordOf(facts, record, each))
-    const measure = measuredOf(record)
-    if (supply === undefined) problems.push(unknownSupply(facts, record, index))
-    else if (measure === undefined) problems.push(nothingWeighed(record, index))
-    else if (measure.value.lt(0)) findings.push(grossBelowTare(['supplies', index], measure as Quantity<'mass'>))
-    else taken.set(supply, { measure, amount: measureOf(supply, facts.weights, strengthOf(record)).amountIn(measure) })
-  }
-  if (problems.length > 0) throw problemsError('records', problems)
-  return { taken, findings }
-}
-
-function isRecordOf({ stages }: RecipeFacts, { substance, stage }: SupplyRecord, supply: SupplyFacts): boolean {
-  return supply.key === speciesKey(substance) && (stage === undefined || stages[supply.stage]?.name === stage)
-}
-
-function measuredOf({
-  mass,
-  gross,
-  tare,
-  volume,
-  substance,
-}: SupplyRecord): Quantity<'mass'> | Quantity<'volume'> | undefined {
-  if (volume !== undefined)
-    return reading(volume, 'volume').named({
-      symbol: 'V',
-      of: substance,
-      role: 'volume',
-      label: `volume of ${substance} used`,
-    })
-  if (mass !== undefined)
-    return reading(mass, 'mass').named({ symbol: 'm', of: substance, role: 'mass', label: `mass of ${substance} used` })
-  if (gross === undefined || tare === undefined) return undefined
-  return netMass(weighingOf({ gross, tare }, substance))
-}
-
-function strengthOf({ assay, concentration }: SupplyRecord): MeasuredStrength {
-  return {
-    assay: assay === undefined ? undefined : reading(assay, 'ratio'),
-    concentration: concentration === undefined ? undefined : reading(concentration, 'amountConcentration'),
-  }
-}
-
-function unknownSupply({ supplies }: RecipeFacts, { substance }: SupplyRecord, index: number): ErrorDetails {
-  return {
-    code: 'preparation/unknown-supply',
-    message: `supplies[${index}]: ${substance} is not in the recipe.`,
-    path: ['supplies', index, 'substance'],
-    found: substance,
-    expected: supplies.map(({ formula }) => formula.text).join(', '),
-  }
-}
-
-function nothingWeighed({ substance }: SupplyRecord, index: number): ErrorDetails {
-  return {
-    code: 'preparation/nothing-weighed',
-    message: `supplies[${index}]: nothing says how much ${substance} was used.`,
-    path: ['supplies', index],
-    found: 'no reading',
-    expected: 'gross and tare, or mass, or volume',
   }
 }

@@ -163,3 +163,8 @@ function wholeRow(row: readonly Fraction[]): readonly bigint[] {
   const common = row.reduce((product, { denominator }) => product * denominator, 1n)
   return row.map(({ numerator, denominator }) => (numerator * common) / denominator)
 }
+
+/** The stages that lead to the product; those that only clear a leftover are left out. */
+export function mainStages(stages: readonly StageChemistry[]): readonly StageChemistry[] {
+  return stages.filter(({ clears }) => clears === undefined)
+}

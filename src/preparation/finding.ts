@@ -26,6 +26,8 @@ export type FindingCode =
   | 'alkali-or-acid-cleared'
   | 'below-readability'
   | 'beyond-vessel'
+  | 'no-such-mark'
+  | 'concentration-inconsistent'
   | 'rounded-visibly'
   | 'claim-does-not-hold'
   | 'claim-holds'
@@ -37,4 +39,3 @@ export type FindingCode =
   | 'other-limits'
   | 'solubility-unknown'
   | 'much-stays-dissolved'
-  | 'crystallisation-loss'

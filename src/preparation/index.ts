@@ -25,6 +25,7 @@ export type {
   RecipeScale,
   RecipeStage,
   RecipeSupply,
+  RecipeVessel,
   RecipeWash,
   RecipeWeights,
   SolidSupply,

@@ -1,10 +1,11 @@
 import { asDimension, exact, type Quantity, sum } from '../quantity/index.js'
 import { aidLines } from './aids.js'
+import { scaleOf } from './amounts.js'
 import { classListSchema } from './class-schema.js'
 import type { Bench, BenchPlan, ClassOptions, ClassPlan } from './class-type.js'
 import { type RecipeFacts, readRecipe } from './facts.js'
 import { deepFreeze } from './freeze.js'
-import { planAt, scaleOf } from './plan.js'
+import { planAt } from './plan.js'
 import type { Plan } from './plan-type.js'
 
 import { readJson } from './read-json.js'

@@ -1,10 +1,12 @@
 import { Decimal } from '../decimal.js'
+import type { AtomicWeights } from '../element/index.js'
 import { asDimension, type Quantity, quantity } from '../quantity/index.js'
+import { checkConcentration, type SolutionFinding } from '../solution/index.js'
 import { speciesKey } from '../stoichiometry/index.js'
 import type { RecipeFacts } from './facts.js'
 import type { Finding } from './finding.js'
 import type { Plan, PlannedSupply } from './plan-type.js'
-import type { RecipeClaim } from './recipe.js'
+import type { RecipeClaim, StockSupply } from './recipe.js'
 import { chosen } from './supply.js'
 
 type Draft = Omit<Plan, 'findings' | 'cautions'>
@@ -19,6 +21,7 @@ export function findingsOf(facts: RecipeFacts, plan: Draft): readonly Finding[] 
       ...shortFindings(supply),
       ...clearingFindings(supply),
       ...readingFindings(facts, supply),
+      ...labelFindings(facts, supply),
     ]),
     ...equalFindings(plan),
     ...coolingFindings(plan),
@@ -113,6 +116,26 @@ function vesselFindings(
 function closeTo(a: PlannedSupply, b: PlannedSupply): boolean {
   const [x, y] = [a.excess?.equivalents.value, b.excess?.equivalents.value]
   return x !== undefined && y !== undefined && x.minus(y).abs().lte(y.times(practically))
+}
+
+/** What the chosen glassware, and a label that says its strength twice, call for. */
+function labelFindings({ recipe, weights }: RecipeFacts, { vessel, index, taken }: PlannedSupply): readonly Finding[] {
+  const told = recipe.supplies[index]
+  const path = ['supplies', index]
+  const label = told?.form === 'stock' ? labelCheck(told, taken, weights) : []
+  return [...(vessel?.findings ?? []), ...label].map((finding) => ({ ...finding, path }))
+}
+
+function labelCheck(stock: StockSupply, substance: string, weights: AtomicWeights): readonly SolutionFinding[] {
+  if (stock.printedConcentration === undefined) return []
+  return checkConcentration({
+    massFraction: chosen(stock.massFraction, 'ratio'),
+    density: chosen(stock.density, 'density'),
+    printed: chosen(stock.printedConcentration, 'amountConcentration'),
+    basis: stock.statedAs,
+    substance,
+    weights,
+  }).findings
 }
 
 function equalFindings({ supplies, limiting }: Draft): readonly Finding[] {

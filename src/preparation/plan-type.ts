@@ -2,6 +2,7 @@ import type { Caution } from '../cautions/index.js'
 import type { Equation } from '../equation/index.js'
 import type { GasVolume, NeutralisationHeat } from '../product/index.js'
 import type { Quantity } from '../quantity/index.js'
+import type { Vessel } from '../solution/index.js'
 import type { CoolingEstimate } from './cooling.js'
 import type { Finding } from './finding.js'
 import type { Recipe } from './recipe.js'
@@ -44,6 +45,8 @@ export interface PlannedSupply {
   readonly concentration: Quantity<'amountConcentration'> | undefined
   /** The mass or volume, unrounded. */
   readonly exactMeasure: Quantity<'mass'> | Quantity<'volume'>
+  /** The glassware that a volume is measured with; absent where the recipe names none. */
+  readonly vessel: Vessel | undefined
   /** The mass or volume as the instrument can show it. */
   readonly measure: Quantity<'mass'> | Quantity<'volume'>
 }

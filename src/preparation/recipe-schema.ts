@@ -11,6 +11,14 @@ const common = {
   excessFactor: /* @__PURE__ */ z.optional(numberOf('ratio')),
   molesPerMole: /* @__PURE__ */ z.optional(numberOf('ratio')),
   asPrinted: /* @__PURE__ */ z.optional(numberOf('mass', 'volume', 'amount')),
+  vessel: /* @__PURE__ */ z.optional(
+    z.strictObject({
+      item: z.enum(['volumetric flask', 'transfer pipette', 'burette', 'measuring cylinder']),
+      standard: z.enum(['ISO', 'ASTM']),
+      accuracy: z.optional(z.enum(['A', 'B'])),
+      available: z.optional(z.array(numberOf('volume')).check(z.minLength(1), z.maxLength(100))),
+    }),
+  ),
 }
 
 const madeFrom = /* @__PURE__ */ z.union([
@@ -42,6 +50,7 @@ const supply = /* @__PURE__ */ z.discriminatedUnion('form', [
     massFraction: numberOf('ratio'),
     density: numberOf('density'),
     statedAs: z.optional(formulaText()),
+    printedConcentration: z.optional(numberOf('amountConcentration')),
   }),
   z.strictObject({ ...common, form: z.literal('molal'), molality: numberOf('molality'), density: numberOf('density') }),
   z.strictObject({

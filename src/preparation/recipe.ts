@@ -1,5 +1,6 @@
 import type { Operation } from '../cautions/index.js'
 import type { GasConditionsName } from '../product/index.js'
+import type { AccuracyClass, GlasswareItem, GlasswareStandard } from '../solution/index.js'
 
 /** One step of chemistry in a recipe. */
 export interface RecipeStage {
@@ -50,6 +51,20 @@ interface SupplyCommon extends SupplyRule {
   readonly name?: string
   /** The stage it goes into; the first that consumes it unless said. */
   readonly stage?: string
+  /** With what kind of glassware a volume is measured; the cylinder of the bench unless said. */
+  readonly vessel?: RecipeVessel
+}
+
+/** A kind of glassware, by whose sizes and tolerances, of which class, and which sizes there are. */
+export interface RecipeVessel {
+  /** What kind. */
+  readonly item: GlasswareItem
+  /** Whose sizes and tolerances: they differ. */
+  readonly standard: GlasswareStandard
+  /** Its class of accuracy; `B` unless said. */
+  readonly accuracy?: AccuracyClass
+  /** The capacities at hand, such as `25 mL`; every size of the standard unless said. */
+  readonly available?: readonly string[]
 }
 
 /** A solid that is weighed. */
@@ -103,6 +118,8 @@ export interface StockSupply extends SupplyCommon {
   readonly density: string
   /** Of what the mass fraction is, where that is not the substance: `NH3` for ammonia written as NH4OH. */
   readonly statedAs?: string
+  /** The amount concentration that the label prints beside them, to see whether the label agrees with itself. */
+  readonly printedConcentration?: string
 }
 
 /** A solution by molality and density. */

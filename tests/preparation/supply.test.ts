@@ -87,6 +87,61 @@ describe('what the instruments can show', () => {
   ])('$what', ({ instruments, scale, found }) => expect(codes(instruments, scale)).toEqual(found))
 })
 
+describe('glassware', () => {
+  const withVessel = (vessel: object, concentration = '3.00 mol/L') =>
+    planPreparation(withAcid({ form: 'solution', concentration, vessel, excessFactor: '1.10' }))
+  const cylinder = { item: 'measuring cylinder', standard: 'ISO' }
+
+  it('is chosen for the volume, with its tolerance by the standard that is named', () => {
+    const [, acid] = withVessel({ ...cylinder, accuracy: 'A' }).supplies
+    expect(acid?.vessel?.capacity.toString()).toBe('25 mL')
+    expect(acid?.vessel?.tolerance.toString()).toBe('0.25 mL')
+    expect(acid?.measure.toString()).toBe('14.65 mL')
+  })
+
+  it.each([
+    { what: 'a vessel that is too small', vessel: { ...cylinder, available: ['10 mL'] }, found: ['beyond-vessel'] },
+    {
+      what: 'a pipette without that mark',
+      vessel: { item: 'transfer pipette', standard: 'ISO' },
+      found: ['no-such-mark'],
+    },
+    { what: 'a vessel that fits', vessel: cylinder, found: [] },
+  ])('$what', ({ vessel, found }) => {
+    expect(withVessel(vessel).findings.map(({ code, path }) => `${code} ${path.join('.')}`)).toEqual(
+      found.map((code) => `${code} supplies.1`),
+    )
+  })
+
+  it('has nothing to do with what is weighed', () => {
+    expect(
+      planPreparation({
+        ...zincSulfate,
+        supplies: [{ ...oxide, vessel: cylinder } as RecipeSupply, zincSulfate.supplies[1] as RecipeSupply],
+      }).supplies[0]?.vessel,
+    ).toBeUndefined()
+  })
+
+  it.each([
+    { printedConcentration: '18.0 mol/L', found: [] },
+    { printedConcentration: '16 mol/L', found: ['concentration-inconsistent'] },
+  ])(
+    'a label that prints $printedConcentration beside 96 % and 1.84 g/mL: $found',
+    ({ printedConcentration, found }) => {
+      const plan = planPreparation(
+        withAcid({
+          form: 'stock',
+          massFraction: '96 %',
+          density: '1.84 g/mL',
+          printedConcentration,
+          excessFactor: '1.10',
+        }),
+      )
+      expect(plan.findings.map(({ code }) => code).filter((code) => code !== 'rounded-visibly')).toEqual(found)
+    },
+  )
+})
+
 describe('what there is always enough of', () => {
   it('is not measured, but can be named', () => {
     const recipe: Recipe = {

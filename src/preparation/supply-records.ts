@@ -1,0 +1,94 @@
+import type { ErrorDetails } from '../errors.js'
+import { netMass } from '../product/index.js'
+import type { Quantity } from '../quantity/index.js'
+import { speciesKey } from '../stoichiometry/index.js'
+import type { RecipeFacts, SupplyFacts } from './facts.js'
+import type { Finding } from './finding.js'
+import { problemsError } from './read-json.js'
+import type { Records, SupplyRecord } from './records.js'
+import { type MeasuredStrength, measureOf, reading } from './supply.js'
+import { grossBelowTare, weighingOf } from './weighing.js'
+
+/** What was taken of a supply. */
+export interface Taken {
+  /** As it was weighed or measured. */
+  readonly measure: Quantity<'mass'> | Quantity<'volume'>
+  /** The amount that is. */
+  readonly amount: Quantity<'amount'>
+}
+
+/** The records of the supplies. */
+export interface SupplyReadings {
+  /** What was taken, of every supply that was recorded. */
+  readonly taken: ReadonlyMap<SupplyFacts, Taken>
+  /** What is to be said of the weighings. */
+  readonly findings: readonly Finding[]
+}
+
+/** Reads what was weighed and measured of each supply; every mistake is in the one error. */
+export function readSupplyRecords(facts: RecipeFacts, { supplies = [] }: Records): SupplyReadings {
+  const taken = new Map<SupplyFacts, Taken>()
+  const findings: Finding[] = []
+  const problems: ErrorDetails[] = []
+  for (const [index, record] of supplies.entries()) {
+    const supply = facts.supplies.find((each) => !taken.has(each) && isRecordOf(facts, record, each))
+    const measure = measuredOf(record)
+    if (supply === undefined) problems.push(unknownSupply(facts, record, index))
+    else if (measure === undefined) problems.push(nothingWeighed(record, index))
+    else if (measure.value.lt(0)) findings.push(grossBelowTare(['supplies', index], measure as Quantity<'mass'>))
+    else taken.set(supply, { measure, amount: measureOf(supply, facts.weights, strengthOf(record)).amountIn(measure) })
+  }
+  if (problems.length > 0) throw problemsError('records', problems)
+  return { taken, findings }
+}
+
+function isRecordOf({ stages }: RecipeFacts, { substance, stage }: SupplyRecord, supply: SupplyFacts): boolean {
+  return supply.key === speciesKey(substance) && (stage === undefined || stages[supply.stage]?.name === stage)
+}
+
+function measuredOf({
+  mass,
+  gross,
+  tare,
+  volume,
+  substance,
+}: SupplyRecord): Quantity<'mass'> | Quantity<'volume'> | undefined {
+  if (volume !== undefined)
+    return reading(volume, 'volume').named({
+      symbol: 'V',
+      of: substance,
+      role: 'volume',
+      label: `volume of ${substance} used`,
+    })
+  if (mass !== undefined)
+    return reading(mass, 'mass').named({ symbol: 'm', of: substance, role: 'mass', label: `mass of ${substance} used` })
+  if (gross === undefined || tare === undefined) return undefined
+  return netMass(weighingOf({ gross, tare }, substance))
+}
+
+function strengthOf({ assay, concentration }: SupplyRecord): MeasuredStrength {
+  return {
+    assay: assay === undefined ? undefined : reading(assay, 'ratio'),
+    concentration: concentration === undefined ? undefined : reading(concentration, 'amountConcentration'),
+  }
+}
+
+function unknownSupply({ supplies }: RecipeFacts, { substance }: SupplyRecord, index: number): ErrorDetails {
+  return {
+    code: 'preparation/unknown-supply',
+    message: `supplies[${index}]: ${substance} is not in the recipe.`,
+    path: ['supplies', index, 'substance'],
+    found: substance,
+    expected: supplies.map(({ formula }) => formula.text).join(', '),
+  }
+}
+
+function nothingWeighed({ substance }: SupplyRecord, index: number): ErrorDetails {
+  return {
+    code: 'preparation/nothing-weighed',
+    message: `supplies[${index}]: nothing says how much ${substance} was used.`,
+    path: ['supplies', index],
+    found: 'no reading',
+    expected: 'gross and tare, or mass, or volume',
+  }
+}
