@@ -4,7 +4,7 @@ import { exact, type Quantity } from '../quantity/index.js'
 import { exactFraction } from '../stoichiometry/exact-fraction.js'
 
 /** One term of an amount: an exact multiple of an amount that went in. */
-export interface FormTerm {
+interface FormTerm {
   /** The amount that went in. */
   readonly source: Quantity<'amount'>
   /** How many moles of it there are per mole of the source; below zero where it was used up. */

@@ -14,7 +14,7 @@ import type { SubstanceKey } from './substance.js'
 const zero: Fraction = /* @__PURE__ */ fraction(0n)
 
 /** Moles of the scale substance per unit of the multipliers: its net change, or what its first stage uses where it comes back. */
-export function scaleMoles({ stages, multipliers, scaleKey }: RecipeFacts): Fraction {
+function scaleMoles({ stages, multipliers, scaleKey }: RecipeFacts): Fraction {
   const net = netMoles(stages, multipliers, scaleKey)
   if (net.numerator !== 0n) return magnitude(net)
   const index = stages.findIndex(({ changes, clears }) => clears === undefined && changes.has(scaleKey))

@@ -5,7 +5,7 @@ import { tryParseFormula } from '../formula/index.js'
 import { type Dimension, type Quantity, tryQuantity } from '../quantity/index.js'
 
 /** A text that another reader of the library must accept; its error becomes a problem at this place. */
-export function readable(read: (text: string) => Outcome<unknown>): z.ZodMiniString {
+function readable(read: (text: string) => Outcome<unknown>): z.ZodMiniString {
   return z.string().check(
     z.check((context) => {
       const outcome = read(context.value)

@@ -41,7 +41,7 @@ export function assessmentSheet(assessment: Assessment, format: SheetFormat = 't
 }
 
 /** The assessment sheet apart from how it is written. */
-export function assessmentSheetOf(assessment: Assessment): Sheet {
+function assessmentSheetOf(assessment: Assessment): Sheet {
   const { title, bench, product, findings, explanations, atomicWeights, records } = assessment
   return {
     title,

@@ -39,7 +39,7 @@ export function benchSheet(plan: Plan, format: SheetFormat = 'text'): string {
 }
 
 /** The bench sheet apart from how it is written. */
-export function benchSheetOf(plan: Plan): Sheet {
+function benchSheetOf(plan: Plan): Sheet {
   const { recipe, scale } = plan
   return {
     title: recipe.title,

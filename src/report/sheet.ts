@@ -34,7 +34,7 @@ export interface Step {
 }
 
 /** A line to be filled in by hand. */
-export interface Blank {
+interface Blank {
   /** What is to be written there. */
   readonly label: string
   /** Its unit. */
