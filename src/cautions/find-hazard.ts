@@ -1,10 +1,6 @@
-import { anhydrous, type FormulaLike } from '../formula/index.js'
+import type { FormulaLike } from '../formula/index.js'
 import type { Quantity } from '../quantity/index.js'
-import { speciesKey } from '../stoichiometry/index.js'
-import { acidAndBaseHazards } from './acid-and-base-hazards.js'
-import { metalHazards } from './metal-hazards.js'
-import { saltHazards } from './salt-hazards.js'
-import { solventAndGasHazards } from './solvent-and-gas-hazards.js'
+import { rowsOf, rowsOfSalt } from './hazard-rows.js'
 import type { SubstanceForm, SubstanceHazard } from './substance-hazard.js'
 
 /** A classification that was found, and how well it fits. */
@@ -26,47 +22,10 @@ export function findHazard(
   form: SubstanceForm | undefined,
   strength: Quantity<'ratio'> | undefined,
 ): FoundHazard | undefined {
-  const exactly = rowsOf(speciesKey(formula))
+  const exactly = rowsOf(formula)
   if (exactly.length > 0) return bestOf(exactly, form, strength)
-  const related = relatedRows(formula)
-  const best = bestOf(related, form, strength)
+  const best = bestOf(rowsOfSalt(formula), form, strength)
   return best && { hazard: best.hazard, differs: `Classified here as ${best.hazard.name}.` }
-}
-
-/** The rows by what they classify: a memo, filled when first asked. */
-const known: Map<string, readonly SubstanceHazard[]> = /* @__PURE__ */ new Map()
-
-function rowsOf(key: string): readonly SubstanceHazard[] {
-  if (known.size === 0) for (const row of substanceHazards()) remember(row)
-  return known.get(key) ?? []
-}
-
-function remember(row: SubstanceHazard): void {
-  const key = speciesKey(row.formula)
-  known.set(key, [...(known.get(key) ?? []), row])
-}
-
-/**
- * Every classification there is, for a list, a search or a look at the sources.
- *
- * @returns One row per substance and form: acids and bases, metals and their compounds, other salts, solvents and gases.
- * @throws Never.
- *
- * @example
- * ```ts
- * import { substanceHazards } from 'saltwright/cautions'
- *
- * substanceHazards().find(({ formula }) => formula === 'ZnSO4·7H2O')?.statements // => ['H302', 'H318', 'H410']
- * ```
- */
-export function substanceHazards(): readonly SubstanceHazard[] {
-  return [...acidAndBaseHazards, ...metalHazards, ...saltHazards, ...solventAndGasHazards]
-}
-
-/** Rows of the same salt with another number of water. */
-function relatedRows(formula: FormulaLike): readonly SubstanceHazard[] {
-  const key = speciesKey(anhydrous(formula))
-  return substanceHazards().filter((row) => speciesKey(anhydrous(row.formula)) === key)
 }
 
 function bestOf(

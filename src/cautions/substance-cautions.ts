@@ -8,7 +8,8 @@ import type { HazardCode } from './hazard-statements.js'
 import { strengthOf } from './strength.js'
 
 /** What a substance is classified as, or that nothing is known of it here. Water needs no line. */
-export function substanceCautions(fact: SubstanceFact): readonly Caution[] {
+export function substanceCautions(given: SubstanceFact): readonly Caution[] {
+  const fact = { ...given, formula: formulaOf(given.formula) }
   if (isWater(fact)) return []
   const strength = strengthOf(fact)
   const found = findHazard(fact.formula, fact.form, strength)
@@ -32,8 +33,9 @@ export function gasClassification(fact: GasFact): Caution {
   )
 }
 
-export function isWater({ formula }: Pick<SubstanceFact, 'formula'>): boolean {
-  return speciesKey(formula) === speciesKey('H2O')
+function isWater({ formula }: Pick<SubstanceFact, 'formula'>): boolean {
+  const { counts, charge } = formulaOf(formula)
+  return charge === 0 && counts.size === 2 && speciesKey(formula) === speciesKey('H2O')
 }
 
 /** As the plan calls it, else as it is classified, where that is the same substance. */

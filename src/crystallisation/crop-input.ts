@@ -1,12 +1,12 @@
 import type { AtomicWeights } from '../element/index.js'
 import { showFound } from '../errors.js'
-import { anhydrous, type Formula, type FormulaLike, formulaOf, molarMass } from '../formula/index.js'
+import { anhydrous, type FormulaLike, formulaOf, molarMass } from '../formula/index.js'
 import type { Dimension, Quantity } from '../quantity/index.js'
 import { chosen, type Given, type Labels } from '../stoichiometry/given.js'
 import { CrystallisationError } from './crystallisation-error.js'
 import { record } from './record.js'
 import type { SolubilityTable } from './solubility-table.js'
-import { anhydrousFraction } from './table-value.js'
+import { fractionOf } from './table-value.js'
 
 /** What is cooled. All masses are of the whole batch; text is exact. */
 export interface CropInput {
@@ -53,28 +53,29 @@ export interface Liquor {
 export function readLiquor(batch: Batch): Liquor {
   const crystal = formulaOf(record(batch, 'what is cooled').crystal)
   const salt = anhydrous(crystal)
-  const fraction = anhydrousFraction(crystal, batch.weights)
+  const molar = molarMass(salt, { weights: batch.weights })
+  const fraction = fractionOf(molar, molarMass(crystal, { weights: batch.weights }))
   return {
     crystal: crystal.text,
     salt: salt.text,
-    saltMass: saltMass(batch, salt),
+    saltMass: saltMass(batch, salt.text, molar),
     waterMass: waterLeft(batch),
     fraction,
     hydrated: fraction.value.lt(1),
   }
 }
 
-function saltMass({ dissolved, amount, weights }: Batch, salt: Formula): Quantity<'mass'> {
-  const of = salt.text
+function saltMass({ dissolved, amount }: Batch, of: string, molar: Quantity<'molarMass'>): Quantity<'mass'> {
   const naming: Labels = { label: `mass of dissolved ${of}`, symbol: 'm', of, role: 'mass' }
   if (amount === undefined) return positive(dissolved, 'mass', naming, 'dissolved')
+  if (dissolved !== undefined) throw givenTwice()
   const moles = positive(
     amount,
     'amount',
     { label: `amount of dissolved ${of}`, symbol: 'n', of, role: 'amount' },
     'amount',
   )
-  return moles.times(molarMass(salt, { weights })).named(naming)
+  return moles.times(molar).named(naming)
 }
 
 function waterLeft({ water, evaporated }: Batch): Quantity<'mass'> {
@@ -104,6 +105,16 @@ export function positive<D extends Dimension>(
   const q = chosen(given, dimension, naming)
   if (q.value.gt(0)) return q
   throw notPositive(q, naming.label, path)
+}
+
+function givenTwice(): CrystallisationError {
+  return new CrystallisationError({
+    code: 'crystallisation/salt-given-twice',
+    message: 'The dissolved salt is given by its mass and by its amount.',
+    path: ['dissolved'],
+    found: 'dissolved and amount',
+    expected: 'one of the two',
+  })
 }
 
 function notPositive(found: Quantity | undefined, what: string, path: string): CrystallisationError {

@@ -11,6 +11,7 @@ export type CrystallisationCode =
   | 'crystallisation/bad-table'
   | 'crystallisation/solubility-needed'
   | 'crystallisation/not-positive'
+  | 'crystallisation/salt-given-twice'
   | 'crystallisation/water-used-up'
   | 'crystallisation/no-such-crop'
 

@@ -1,9 +1,10 @@
+import { formulaOf } from '../formula/index.js'
 import { exact, type Quantity } from '../quantity/index.js'
 import { crystals, waterBeside } from './balance.js'
 import { type CropInput, type Liquor, readLiquor } from './crop-input.js'
 import { type SolubilityUsed, solubilityFor } from './given-solubility.js'
 import { type CrystallisationNote, note } from './note.js'
-import { texts } from './record.js'
+import { record, texts } from './record.js'
 
 /** What a cooled liquor gives, and what it keeps. An estimate: solubilities are those of pure water. */
 export interface ExpectedCrop extends SolubilityUsed {
@@ -35,7 +36,7 @@ export interface ExpectedCrop extends SolubilityUsed {
  *   of your own, other solutes. Text is exact.
  * @returns The crop, the loss to the liquor, what the liquor holds, and remarks.
  * @throws {@link CrystallisationError} `crystallisation/not-an-object`, `crystallisation/not-a-list`; `crystallisation/not-positive` for a mass that is not above zero; the
- *   codes of {@link solubilityOf}; `crystallisation/water-used-up` where evaporation or the crystals leave no water;
+ *   codes of {@link solubilityOf}; `crystallisation/salt-given-twice`; `crystallisation/water-used-up` where evaporation or the crystals leave no water;
  *   `crystallisation/no-such-crop` where the crystals would dissolve in their own water.
  * @source The water balance of a crystalliser: Richardson, Harker and Backhurst, Chemical Engineering, vol. 2, 5th ed. (2002),
  *   chapter 15, Example 15.3.
@@ -51,8 +52,9 @@ export interface ExpectedCrop extends SolubilityUsed {
  * ```
  */
 export function expectedCrop(input: CropInput): ExpectedCrop {
-  const liquor = readLiquor(input)
-  const used = solubilityFor(input.crystal, input.temperature, input.solubility)
+  const crystal = formulaOf(record(input, 'what is cooled').crystal)
+  const liquor = readLiquor({ ...input, crystal })
+  const used = solubilityFor(crystal, input.temperature, input.solubility)
   const separated = crystals(liquor, used.massRatio)
   const saturated = separated.value.gt(0)
   const crop = saturated ? named(separated, liquor, 'expected crop') : nothing(liquor)

@@ -27,10 +27,19 @@ export function findPhase(
   return { phase, bracket }
 }
 
+/** The keys of tabulated solids: a memo, as their formulas are text. */
+const keys: WeakMap<PhaseSolubility, string> = /* @__PURE__ */ new WeakMap()
+
+function keyOf(phase: PhaseSolubility): string {
+  const key = keys.get(phase) ?? substanceKey(phase.crystal)
+  keys.set(phase, key)
+  return key
+}
+
 /** The entries of one solid. */
 export function phasesOf(table: SolubilityTable, crystal: FormulaLike): readonly PhaseSolubility[] {
   const key = substanceKey(crystal)
-  const found = table.phases.filter((phase) => substanceKey(phase.crystal) === key)
+  const found = table.phases.filter((phase) => keyOf(phase) === key)
   if (found.length > 0) return found
   const { text } = formulaOf(crystal)
   throw new CrystallisationError({

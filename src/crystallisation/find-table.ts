@@ -1,4 +1,4 @@
-import { anhydrous, type FormulaLike, formulaOf } from '../formula/index.js'
+import { anhydrous, type Formula, type FormulaLike, formulaOf } from '../formula/index.js'
 import { CrystallisationError } from './crystallisation-error.js'
 import { doubleSaltSolubilities } from './double-salt-solubilities.js'
 import { saltSolubilities } from './salt-solubilities.js'
@@ -6,7 +6,7 @@ import type { SolubilityTable } from './solubility-table.js'
 import { substanceKey } from './substance-key.js'
 import { sulfateSolubilities } from './sulfate-solubilities.js'
 
-/** The built-in tables by what their salt is made of: a memo, filled when first asked. */
+/** The built-in tables by what their salt, or a solid of theirs, is made of: a memo, filled when first asked. */
 const tables: Map<string, SolubilityTable> = /* @__PURE__ */ new Map()
 
 /**
@@ -42,14 +42,14 @@ export function solubilityTables(): readonly SolubilityTable[] {
  * ```
  */
 export function solidsOf(salt: FormulaLike): readonly string[] {
-  const table = bySalt().get(substanceKey(anhydrous(formulaOf(salt))))
+  const table = lookUp(formulaOf(salt))
   return table === undefined ? [] : table.phases.map(({ crystal }) => crystal)
 }
 
 /** The built-in table of a salt, asked for by the salt or by any hydrate of it. */
 export function findTable(salt: FormulaLike): SolubilityTable {
   const formula = formulaOf(salt)
-  const table = bySalt().get(substanceKey(anhydrous(formula)))
+  const table = lookUp(formula)
   if (table !== undefined) return table
   throw new CrystallisationError({
     code: 'crystallisation/unknown-salt',
@@ -60,7 +60,13 @@ export function findTable(salt: FormulaLike): SolubilityTable {
   })
 }
 
-function bySalt(): ReadonlyMap<string, SolubilityTable> {
-  if (tables.size === 0) for (const table of solubilityTables()) tables.set(substanceKey(table.salt), table)
-  return tables
+/** By the formula itself where that is tabulated, which is quick; else by its anhydrous salt. */
+function lookUp(formula: Formula): SolubilityTable | undefined {
+  if (tables.size === 0) for (const table of solubilityTables()) remember(table)
+  return tables.get(substanceKey(formula)) ?? tables.get(substanceKey(anhydrous(formula)))
+}
+
+function remember(table: SolubilityTable): void {
+  for (const formula of [table.salt, ...table.phases.map(({ crystal }) => crystal)])
+    tables.set(substanceKey(formula), table)
 }

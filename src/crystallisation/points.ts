@@ -52,8 +52,8 @@ export function interpolate(
 ): Quantity<'ratio'> {
   const start = valueAt(low)
   if (low === high) return start
-  const [from, to] = [celsius[low] as number, celsius[high] as number]
-  const along = temperature.minus(degrees(from)).dividedBy(degrees(to).minus(degrees(from)))
+  const [from, to] = [degrees(celsius[low] as number), degrees(celsius[high] as number)]
+  const along = temperature.minus(from).dividedBy(to.minus(from))
   return start.plus(valueAt(high).minus(start).times(along))
 }
 

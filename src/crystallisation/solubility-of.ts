@@ -1,5 +1,5 @@
 import { attempt, type Outcome } from '../errors.js'
-import { type FormulaLike, formulaOf } from '../formula/index.js'
+import { type Formula, type FormulaLike, formulaOf } from '../formula/index.js'
 import type { Quantity } from '../quantity/index.js'
 import { chosen, type Given } from '../stoichiometry/given.js'
 import { checkTable } from './check-table.js'
@@ -76,10 +76,11 @@ export function solubilityOf(
   temperature: Given<'temperature'>,
   options: SolubilityOptions = {},
 ): Solubility {
+  const formula = formulaOf(salt)
   const at = chosen(temperature, 'temperature', { label: 'temperature', symbol: 't', role: 'temperature' })
   const { crystal, table: own } = record(options, 'options: { crystal, table }')
-  const table = own === undefined ? findTable(salt) : checkTable(own)
-  const { phase, bracket } = findPhase(table, at, crystal ?? hydrateOrNone(salt))
+  const table = own === undefined ? findTable(formula) : checkTable(own)
+  const { phase, bracket } = findPhase(table, at, crystal ?? hydrateOrNone(formula))
   const massRatio = interpolate(phase.celsius, bracket, (index) => tabulated(table, phase, index), at)
   const others = secondOpinions(table.salt, phase, massRatio, at)
   return {
@@ -120,9 +121,8 @@ export function trySolubilityOf(
 }
 
 /** Asked for a hydrate, only that solid will do; asked for the bare salt, whatever is stable. */
-function hydrateOrNone(salt: FormulaLike): FormulaLike | undefined {
-  const { hydration } = formulaOf(salt)
-  return hydration?.gt(0) ? salt : undefined
+function hydrateOrNone(salt: Formula): Formula | undefined {
+  return salt.hydration?.gt(0) ? salt : undefined
 }
 
 function named(massRatio: Quantity<'ratio'>, { salt }: SolubilityTable): Quantity<'ratio'> {

@@ -1,4 +1,4 @@
-import { type FormulaLike, formulaOf } from '../formula/index.js'
+import { type Formula, type FormulaLike, formulaOf } from '../formula/index.js'
 import { divideFractions, type Fraction, formatFraction } from '../fraction.js'
 
 /**
@@ -6,7 +6,17 @@ import { divideFractions, type Fraction, formatFraction } from '../fraction.js'
  * substance, so the atoms are counted relative to the first element of the alphabet.
  */
 export function substanceKey(formula: FormulaLike): string {
-  const counts = [...formulaOf(formula).counts].sort(([a], [b]) => (a < b ? -1 : 1))
+  const read = formulaOf(formula)
+  const known = keys.get(read) ?? writeKey(read)
+  keys.set(read, known)
+  return known
+}
+
+/** A memo of a pure function: the key of a formula never changes. */
+const keys: WeakMap<Formula, string> = /* @__PURE__ */ new WeakMap()
+
+function writeKey(formula: Formula): string {
+  const counts = [...formula.counts].sort(([a], [b]) => (a < b ? -1 : 1))
   const [first] = counts
   if (first === undefined) return ''
   return counts.map(([symbol, count]) => `${symbol}${relative(count, first[1])}`).join(' ')

@@ -1,5 +1,5 @@
 import type { AtomicWeights } from '../element/index.js'
-import { anhydrous, type FormulaLike, formulaOf, molarMass } from '../formula/index.js'
+import { anhydrous, type FormulaLike, molarMass } from '../formula/index.js'
 import { asDimension, constant, exact, type Quantity } from '../quantity/index.js'
 import type { PhaseSolubility, SolubilityTable } from './solubility-table.js'
 
@@ -32,23 +32,24 @@ function printedMass(table: SolubilityTable, phase: PhaseSolubility, index: numb
   return asDimension(mass, 'mass')
 }
 
+const water: Quantity<'mass'> = /* @__PURE__ */ exact('100 g', { label: '100 g of water', symbol: 'm', of: 'H2O' })
+const solution: Quantity<'mass'> = /* @__PURE__ */ exact('100 g', { label: '100 g of solution', symbol: 'm' })
+
 function perWater(table: SolubilityTable, phase: PhaseSolubility, mass: Quantity<'mass'>): Quantity<'ratio'> {
-  const hundred = exact('100 g', { label: '100 g', symbol: 'm' })
-  if (table.per === '100 g of water') return mass.dividedBy(hundred)
-  if (table.per === '100 g of solution') return mass.dividedBy(hundred.minus(mass))
+  if (table.per === '100 g of water') return mass.dividedBy(water)
+  if (table.per === '100 g of solution') return mass.dividedBy(solution.minus(mass))
   const salt = mass.times(anhydrousFraction(phase.crystal))
-  return salt.dividedBy(hundred.plus(mass.minus(salt)))
+  return salt.dividedBy(water.plus(mass.minus(salt)))
 }
 
 /** Mass of the anhydrous salt per mass of the crystals; one where the crystals hold no water. */
 export function anhydrousFraction(crystal: FormulaLike, weights?: AtomicWeights): Quantity<'ratio'> {
-  const salt = anhydrous(crystal)
-  return molarMass(salt, { weights })
-    .dividedBy(molarMass(crystal, { weights }))
-    .named({
-      label: `mass fraction of ${salt.text} in ${formulaOf(crystal).text}`,
-      symbol: 'w',
-      of: salt.text,
-      role: 'mass fraction',
-    })
+  return fractionOf(molarMass(anhydrous(crystal), { weights }), molarMass(crystal, { weights }))
+}
+
+/** The mass fraction of the anhydrous salt in the crystals, from their molar masses. */
+export function fractionOf(salt: Quantity<'molarMass'>, crystal: Quantity<'molarMass'>): Quantity<'ratio'> {
+  const of = String(salt.naming.of)
+  const label = `mass fraction of ${of} in ${crystal.naming.of}`
+  return salt.dividedBy(crystal).named({ label, symbol: 'w', of, role: 'mass fraction' })
 }

@@ -131,6 +131,12 @@ describe('an expected crop is refused', () => {
       code: 'crystallisation/not-positive',
       path: ['dissolved'],
     },
+    {
+      what: 'salt given twice',
+      change: { dissolved: '6 g' },
+      code: 'crystallisation/salt-given-twice',
+      path: ['dissolved'],
+    },
     { what: 'no salt', change: { amount: '0 mol' }, code: 'crystallisation/not-positive', path: ['amount'] },
     { what: 'no water', change: { water: '0 g' }, code: 'crystallisation/not-positive', path: ['water'] },
     {
