@@ -1,8 +1,25 @@
 import { readFileSync } from 'node:fs'
 import { OptionDefaults } from 'typedoc'
+import { markExamples } from '../docs/theme/runnable.mjs'
 
 const { exports } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8'))
 const topics = Object.keys(exports).filter((door) => door.startsWith('./') && !door.endsWith('.json'))
+
+/** In the order in which they are listed. */
+const guides = [
+  'first-bench-sheet',
+  'formulas-and-hydrates',
+  'balanced-equations',
+  'figures-and-rounding',
+  'uncertainty',
+  'plan-and-audit',
+  'cooling-and-loss',
+  'yield-and-purity',
+  'in-a-web-page',
+  'in-other-software',
+  'citing',
+  'cautions-and-limits',
+]
 
 /** @type {Partial<import('typedoc').TypeDocOptions>} */
 export default {
@@ -11,8 +28,17 @@ export default {
   tsconfig: '../src/tsconfig.json',
   out: '../site',
   readme: '../README.md',
-  projectDocuments: ['../docs/*.md', '../docs/guides/*.md'],
-  router: 'structure',
+  projectDocuments: [...guides.map((name) => `../docs/guides/${name}.md`), '../docs/*.md', '../reports/accuracy.md'],
+  plugin: ['../docs/theme/plugin.mjs'],
+  router: 'stable',
+  markdownItLoader: markExamples,
+  customCss: '../docs/theme/theme.css',
+  customJs: '../docs/theme/page.mjs',
+  navigation: { includeGroups: false, includeCategories: false },
+  lang: 'en',
+  hideGenerator: true,
+  includeHierarchySummary: false,
+  treatWarningsAsErrors: true,
   sortEntryPoints: false,
   blockTags: [...OptionDefaults.blockTags, '@source'],
   excludeInternal: true,
