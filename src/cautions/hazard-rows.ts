@@ -29,21 +29,21 @@ const bySalt: Map<string, SubstanceHazard[]> = /* @__PURE__ */ new Map()
 
 /** The classifications of a substance, in whatever form. */
 export function rowsOf(formula: FormulaLike): readonly SubstanceHazard[] {
-  if (bySpecies.size === 0) fill()
-  return bySpecies.get(speciesKey(formula)) ?? []
+  return filled(bySpecies).get(speciesKey(formula)) ?? []
 }
 
 /** Those of the same salt, with whatever water. */
 export function rowsOfSalt(formula: FormulaLike): readonly SubstanceHazard[] {
-  if (bySpecies.size === 0) fill()
-  return bySalt.get(speciesKey(anhydrous(formula))) ?? []
+  return filled(bySalt).get(speciesKey(anhydrous(formula))) ?? []
 }
 
-function fill(): void {
+function filled(rows: Map<string, SubstanceHazard[]>): ReadonlyMap<string, readonly SubstanceHazard[]> {
+  if (rows.size > 0) return rows
   for (const row of substanceHazards()) {
     add(bySpecies, speciesKey(row.formula), row)
     add(bySalt, speciesKey(anhydrous(row.formula)), row)
   }
+  return rows
 }
 
 function add(rows: Map<string, SubstanceHazard[]>, key: string, row: SubstanceHazard): void {
