@@ -19,6 +19,7 @@ export {
 export type { Dimension, Divisor, Factor, Product, Quotient } from './dimension.js'
 export { type Coverage, coverageFactor, type ExpandedUncertainty, expandedUncertainty } from './expanded.js'
 export { countFigures, type FigureCount, type RoundTo, roundTo } from './figures.js'
+export { calculationFromJSON, fromJSON } from './from-json.js'
 export {
   antilogarithm,
   cosine,
@@ -31,6 +32,15 @@ export {
 } from './functions.js'
 export type { Distribution, InputFacts, InputKind, Naming, Role, StatedUncertainty } from './input.js'
 export type { Unstated } from './input-uncertainty.js'
+export type {
+  CalculationDocument,
+  DerivedNodeJSON,
+  InputNodeJSON,
+  MeasurementJSON,
+  QuantityDocument,
+  SettingsJSON,
+  UncertaintyJSON,
+} from './json-type.js'
 export type { WholeNumberZeros } from './numeral.js'
 export { asDimension, mean, sum, weightedSum } from './operations.js'
 export type { UncertaintyOptions } from './propagation.js'
@@ -53,6 +63,7 @@ export type { Expression, RuleSettings } from './rule.js'
 export type { RuleName } from './rules.js'
 export type { Selector, Which } from './select.js'
 export type { SingleStatement, UncertaintyStatement } from './statement.js'
+export { calculationToJSON, toJSON } from './to-json.js'
 export type { Unit, UnitOf, UnitSpellings } from './unit.js'
 export { type UncertaintyDigits, type WithUncertaintyOptions, writeWithUncertainty } from './with-uncertainty.js'
 export { type WorkingOptions, working } from './working.js'

@@ -200,8 +200,9 @@ function scanSuperscript(text: string, from: number): Power | undefined {
 }
 
 function powerOf(digits: string, sign: string | undefined): number {
-  const size = Number(digits.slice(0, 10)) * (digits.length > 10 ? 1e10 : 1)
-  return sign === '-' || sign === '−' || sign === '⁻' ? -size : size
+  const written = stripLeadingZeros(digits)
+  const size = Number(written.slice(0, 10)) * (written.length > 10 ? 1e10 : 1)
+  return sign === '-' || sign === '−' || sign === '⁻' ? 0 - size : size // no negative zero
 }
 
 function skipSpaces(text: string, from: number): number {

@@ -1,5 +1,5 @@
 import type { Node } from './node.js'
-import { nodesOf } from './sensitivity.js'
+import { nodesOf } from './nodes-of.js'
 import { isNamed, keyOf, type SubjectKey, subjectsOf } from './subject.js'
 
 /** A calculation as a person would tell it: which quantities there are, and which of them get a line of their own. */

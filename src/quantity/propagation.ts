@@ -4,8 +4,9 @@ import { largestResult, outOfRange } from './graph-error.js'
 import type { Identity } from './identity.js'
 import { type InputUncertainty, inputUncertainties, type Unstated, unstatedChoice } from './input-uncertainty.js'
 import type { Node } from './node.js'
+import { nodesOf } from './nodes-of.js'
 import { QuantityError } from './quantity-error.js'
-import { nodesOf, sensitivitiesOf } from './sensitivity.js'
+import { sensitivitiesOf } from './sensitivity.js'
 
 /** How an uncertainty is propagated. */
 export interface UncertaintyOptions {

@@ -2,7 +2,6 @@ import { checkSame, type Identity, identityOf } from './identity.js'
 import type { Node } from './node.js'
 import { QuantityError } from './quantity-error.js'
 import { type RuleName, rules } from './rules.js'
-import { walk } from './walk.js'
 
 /** How a result changes with one input. */
 export interface Dependence {
@@ -10,13 +9,6 @@ export interface Dependence {
   readonly input: Node
   /** The partial derivative of the number of the result by the number of the input, each in its own unit. */
   readonly sensitivity: number
-}
-
-/** The nodes of a graph, each once, operands before what is made from them. */
-export function nodesOf(root: Node): readonly Node[] {
-  const seen = new Set<Node>()
-  walk(root, { below: ({ operands }) => operands, isDone: (node) => seen.has(node), finish: (node) => seen.add(node) })
-  return [...seen]
 }
 
 /**

@@ -70,9 +70,14 @@ function plain(text: string): string {
 /** The number as JSON: its digits as far as they are significant, its unit, and what is known of it. */
 export function quantityJSON(shown: Shown & { readonly significantFigures: number | null }): QuantityJSON {
   const { value, unit, place, input, significantFigures } = shown
-  const digits = place ?? input?.writtenPlace ?? 0
-  const written = value.dp() < -digits ? value.toFixed(-digits) : plain(value.toString())
+  const written = everyDigit(value, place ?? input?.writtenPlace ?? 0)
   const uncertainty = input?.uncertainty && { uncertainty: input.uncertainty.standard.toString() }
   const known = significantFigures === null ? { exact: true as const } : { significantFigures }
   return { value: written, unit, ...known, ...uncertainty }
+}
+
+/** A number with every digit it has, and with zeros down to the place. */
+export function everyDigit(value: Decimal, place: number): string {
+  if (value.isZero() && place > 0) return `0e${place}`
+  return value.dp() < -place && -place <= longestDecimals ? value.toFixed(-place) : plain(value.toString())
 }

@@ -150,7 +150,7 @@ function unclosed(text: string, at: number, offset: number): QuantityError {
   return new QuantityError({
     code: 'quantity/bad-uncertainty',
     message: `${showFound(text)} opens a bracket for an uncertainty and does not go on as one (character ${offset + at + 1}).`,
-    position: { start: offset + at, end: offset + at + 1 },
+    position: { start: offset + at, end: offset + Math.min(at + 1, text.length) },
     found: text.slice(at, at + 60),
     expected: '3.9772(21) g or (3.9772 ± 0.0021) g',
   })
