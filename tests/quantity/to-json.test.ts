@@ -31,7 +31,7 @@ describe('a quantity as a document', () => {
 
   it('with its origin, where what is shared is once', () => {
     const tare = quantity('11.204(2) g', { label: 'tare', role: 'tare', id: 'w1' })
-    const net = quantity('18.632 g', { uncertainty: { halfWidth: '0.003 g', distribution: 'rectangular' } }).minus(tare)
+    const net = quantity('18.632 g', { uncertainty: { standard: '0.001 g', degreesOfFreedom: 9 } }).minus(tare)
     const half = weightedSum([{ times: 0.5, of: net }]).named({ symbol: 'm' })
     const rounded = roundTo(half.to('mg'), { figures: 3 })
     expect(toJSON(rounded, { origin: true })).toEqual({
@@ -40,7 +40,7 @@ describe('a quantity as a document', () => {
         {
           kind: 'measured',
           place: -3,
-          uncertainty: { standard: '0.001732050807568877293527446341505872', distribution: 'rectangular' },
+          uncertainty: { standard: '0.001', distribution: 'normal', degreesOfFreedom: 9 },
         },
         { kind: 'measured', place: -3, uncertainty: { standard: '0.002', distribution: 'normal' }, id: 'w1' },
       ],
