@@ -16,13 +16,13 @@ export function isRead(text: string): boolean {
 export function isAcceptable(text: string): boolean {
   const tokens: Token[] = []
   if (!attempt(() => readFormulaText(text, tokens)).ok) return false
-  if (tokens.at(-1)?.kind === 'charge') return isCommonIon(tokens)
+  const last = tokens.at(-1)
+  if (last?.kind === 'charge') return isCommonIon(tokens, last.text)
   return isPlausible(tokens) || isElement(plainText(tokens)) || isCommonOrganic(tokens)
 }
 
-function isCommonIon(tokens: readonly Token[]): boolean {
+function isCommonIon(tokens: readonly Token[], charge: string): boolean {
   const body = plainText(tokens.slice(0, -1))
-  const charge = tokens.at(-1)?.text ?? ''
   const size = (Number.parseInt(charge, 10) || 1) * (charge.endsWith('-') ? -1 : 1)
   return isKnownIon(body, size) || (isMetal(body) && size > 0 && size <= 4) || body === 'H'
 }

@@ -13,7 +13,8 @@ export function caseSlips(tokens: readonly Token[]): readonly FormulaNote[] {
     if (first === undefined || !isPair(first, second)) continue
     const merged = { ...first, end: second.end, text: first.text + second.text.toLowerCase() }
     const meant = [...tokens.slice(0, index - 1), merged, ...tokens.slice(index + 1)]
-    if (metalRange(merged.text) !== undefined && isLikely(meant, merged.text)) return [noteOn(first, second, meant)]
+    const range = metalRange(merged.text)
+    if (range !== undefined && isLikely(meant, merged.text, range)) return [noteOn(first, second, meant)]
   }
   return []
 }
@@ -36,10 +37,9 @@ export function isOrganic(tokens: readonly Token[]): boolean {
 }
 
 /** A plausible salt, or the metal alone with one of its usual charges. */
-function isLikely(meant: readonly Token[], metal: string): boolean {
+function isLikely(meant: readonly Token[], metal: string, [least, greatest]: readonly [number, number]): boolean {
   const [first, charge, ...more] = meant
   if (first?.text !== metal || charge?.kind !== 'charge' || more.length > 0) return isPlausible(meant)
-  const [least, greatest] = metalRange(metal) ?? [0, 0]
   const value = Number.parseInt(charge.text, 10)
   return charge.text.endsWith('+') && value >= Math.max(least, 2) && value <= greatest
 }

@@ -71,7 +71,7 @@ export function signInside(scan: Scan, start: number, next: number): FormulaErro
   const end = Math.max(next, at + 1)
   if (signAt(text, at) > 0) return sumInside(scan, at, at + 1)
   const behind = kindAt(text, at + 1)
-  if (behind === digit && digitValue(text, at - 1) >= 0) return rangeInside(scan, at)
+  if (isRange(text, at)) return rangeInside(scan, at)
   if (behind === small || behind === 0) return unknownInside(scan, at)
   const says = 'is a bond or a stray sign'
   const expected = 'a charge at the end of a part, or a formula without bonds'
@@ -90,7 +90,13 @@ export function sumInside(scan: Scan, start: number, end: number): FormulaError 
   return complain(scan, { code: 'formula/equation', start, end, says, expected })
 }
 
-function rangeInside(scan: Scan, at: number): FormulaError {
+/** Whether a sign on the line stands between two digits. */
+export function isRange(text: string, at: number): boolean {
+  return kindAt(text, at) === sign && kindAt(text, at + 1) === digit && digitValue(text, at - 1) >= 0
+}
+
+/** Two numbers with a dash between them. */
+export function rangeInside(scan: Scan, at: number): FormulaError {
   const { text } = scan
   let [start, end] = [at, at + 1]
   while (start > 0 && isNumeral(text, start - 1)) start -= 1
@@ -104,7 +110,7 @@ function isNumeral(text: string, at: number): boolean {
 
 function unknownInside(scan: Scan, at: number): FormulaError {
   const start = at + 1
-  return unknownCount(scan, start, runEnd(scan.text, start, small) || start + 1)
+  return unknownCount(scan, start, runEnd(scan.text, start, small))
 }
 
 /** A letter where a count should be. */

@@ -16,7 +16,7 @@ export function chargeDoubt(tokens: readonly Token[]): readonly FormulaNote[] {
   const suggestion = neutralSalt(tokens, sum.ions)
   const hint = suggestion === undefined ? '' : ` Was ${suggestion} meant?`
   const message = `The usual charges add up to ${spellSum(sum)}, not to zero.${hint}`
-  const position = { start: 0, end: tokens.at(-1)?.end ?? 0 }
+  const position = { start: 0, end: (tokens.at(-1) as Token).end }
   return [{ code: 'charges-do-not-add-up', message, position, suggestion }]
 }
 

@@ -1,5 +1,6 @@
 import { FormulaError } from './formula-error.js'
 import { type FormulaLike, formulaOf } from './formula-of.js'
+import { plainText } from './plain-text.js'
 import { type FormulaStyle, styles } from './styles.js'
 import { tokensOf } from './tokens.js'
 
@@ -25,8 +26,10 @@ import { tokensOf } from './tokens.js'
  */
 export function formatFormula(formula: FormulaLike, style: FormulaStyle): string {
   if (!Object.hasOwn(styles, style)) throw unknownStyle(style)
+  const tokens = tokensOf(formulaOf(formula).text)
+  if (style === 'plain') return plainText(tokens)
   const { frame, write } = styles[style]
-  return frame(tokensOf(formulaOf(formula).text).map(write).join(''))
+  return frame(tokens.map(write).join(''))
 }
 
 function unknownStyle(style: unknown): FormulaError {

@@ -1,6 +1,8 @@
 import { type Fraction, formatFraction, fractionToDecimal } from '../fraction.js'
 import { spellCharge } from './charge.js'
 import { type FormulaLike, formulaOf } from './formula-of.js'
+import { plainText } from './plain-text.js'
+import type { Token } from './scan.js'
 
 /**
  * The Hill formula: all atoms of the formula unit, water included, by element; carbon first and hydrogen second where there is
@@ -21,9 +23,8 @@ import { type FormulaLike, formulaOf } from './formula-of.js'
  */
 export function hillFormula(formula: FormulaLike): string {
   const { counts, charge, hydration } = formulaOf(formula)
-  const atoms = [...counts].sort(hillOrder(counts.has('C'))).map(([symbol, count]) => symbol + writeCount(count))
-  const body = atoms.length === 0 ? 'e' : atoms.join('')
-  return `${body}${charge === 0 ? '' : `^${spellCharge(charge)}`}${hydration === null ? '·xH2O' : ''}`
+  const atoms = [...counts].sort(hillOrder(counts.has('C')))
+  return `${writeAtoms(atoms)}${charge === 0 ? '' : `^${spellCharge(charge)}`}${hydration === null ? '·xH2O' : ''}`
 }
 
 type Entry = readonly [symbol: string, count: Fraction]
@@ -33,13 +34,21 @@ function hillOrder(hasCarbon: boolean): (a: Entry, b: Entry) => number {
   return ([a], [b]) => (rank(a) < rank(b) ? -1 : 1)
 }
 
-/** Nothing for 1; a decimal where it terminates, else a fraction. */
-function writeCount(count: Fraction): string {
-  const { numerator, denominator } = count
-  if (numerator === denominator) return ''
-  return terminates(denominator) ? fractionToDecimal(count).toString() : formatFraction(count)
+/** The atoms, or the electron; decimals as fractions where they would be read as water behind a full stop. */
+function writeAtoms(atoms: readonly Entry[]): string {
+  const tokens = atoms.flatMap(([symbol, count]): Token[] => [
+    { kind: 'symbol', start: 0, end: 0, text: symbol },
+    ...(isOne(count) ? [] : [{ kind: 'count', start: 0, end: 0, text: writeCount(count) } as const]),
+  ])
+  return tokens.length === 0 ? 'e' : plainText(tokens)
 }
 
-function terminates(denominator: bigint): boolean {
-  return 10n ** 15n % denominator === 0n
+function isOne({ numerator, denominator }: Fraction): boolean {
+  return numerator === denominator
+}
+
+/** A decimal where it terminates, else a fraction. */
+function writeCount(count: Fraction): string {
+  const terminates = 10n ** 15n % count.denominator === 0n
+  return terminates ? fractionToDecimal(count).toString() : formatFraction(count)
 }

@@ -69,7 +69,7 @@ export function withWater(formula: FormulaLike, water: number | string): Formula
   if (isOnlyWater(dry)) throw onlyWater(dry.text)
   const number = String(water)
   if (number === '0') return dry
-  if (!isWaterNumber(number)) throw badNumber(number)
+  if (number.trim() === '' || !isWaterNumber(number)) throw badNumber(number)
   return parseFormula(`${dry.text}·${number === '1' ? '' : number}H2O`)
 }
 

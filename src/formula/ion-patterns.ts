@@ -1,7 +1,7 @@
 import { readText } from './read.js'
 import type { Token } from './scan.js'
 import { anions } from './tables/anions.js'
-import { type Atom, treeOf, type Unit } from './tree.js'
+import { type Atom, countIn, type Unit } from './tree.js'
 
 /** Letters of an ion or molecule, atom by atom, as they stand in formulas. */
 export interface Pattern {
@@ -50,11 +50,10 @@ function listPatterns(): Map<string, Pattern[]> {
 function patternOf(text: string, [least, greatest]: readonly [number, number]): Pattern {
   const tokens: Token[] = []
   readText(text, () => false, tokens)
-  return { text, atoms: (treeOf(tokens) ?? []).flatMap(({ units }) => units).filter(isAtom), least, greatest }
-}
-
-function isAtom(unit: Unit): unit is Atom {
-  return unit.kind === 'atom'
+  const atoms = tokens.flatMap(({ kind, text: symbol }, index): Atom[] =>
+    kind === 'symbol' ? [{ kind: 'atom', symbol, count: countIn(tokens[index + 1]) }] : [],
+  )
+  return { text, atoms, least, greatest }
 }
 
 /** A single atom may stand in any number: it is no pattern. */

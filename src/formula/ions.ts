@@ -16,7 +16,8 @@ export interface Ion {
 /** Which charges count: all that are known (to doubt with care), or the usual ones (to suggest something). */
 export type Strictness = 'known' | 'usual'
 
-type Range = readonly [least: number, greatest: number]
+/** Least and greatest charge. */
+export type Range = readonly [least: number, greatest: number]
 
 const halogens = ['F', 'Cl', 'Br', 'I']
 const known: ReadonlyMap<string, Range> = /* @__PURE__ */ rangesBy('known')

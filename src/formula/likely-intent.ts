@@ -1,7 +1,8 @@
 import { isAcceptable, isRead } from './acceptable.js'
+import { signAt } from './characters.js'
 import { cleanText } from './clean-text.js'
 import type { FormulaCode, FormulaError } from './formula-error.js'
-import { withMatchingBrackets, withSingleDots } from './mend-text.js'
+import { withMatchingBrackets, withoutSpaces, withSingleDots } from './mend-text.js'
 import { respellText, withLetterO } from './respell-text.js'
 
 /** Longest text that is looked through for what was meant. */
@@ -9,9 +10,10 @@ const longest = 80
 
 /** What was probably meant by a text that cannot be read, as a hint; nothing where nothing is likely. */
 export function likelyIntent(text: string, { code, hint }: FormulaError): string | undefined {
+  const trimmed = text.trim()
+  if (code === 'formula/missing-dot' && isAcceptable(withoutSpaces(trimmed))) return `${withoutSpaces(trimmed)}?`
   if (hint !== undefined && (keepsHint.includes(code) || isRead(hint.slice(0, -1)))) return hint
   if (text.length > longest) return undefined
-  const trimmed = text.trim()
   const spelled = isSpelling(code) ? respellText(cleanText(trimmed), isAcceptable) : undefined
   const meant = spelled ?? mended(trimmed, code)
   return meant === undefined || meant === trimmed ? undefined : `${meant}?`
@@ -31,13 +33,18 @@ const remedies: Partial<Readonly<Record<FormulaCode, (text: string) => string>>>
   'formula/markup': cleanText,
   'formula/control-character': cleanText,
   'formula/leading-zero': withLetterO,
-  'formula/zero-count': withLetterO,
   'formula/misplaced-number': withLetterO,
   'formula/empty-part': withSingleDots,
   'formula/unclosed-bracket': withMatchingBrackets,
   'formula/unopened-bracket': withMatchingBrackets,
   'formula/mismatched-bracket': withMatchingBrackets,
-  'formula/bad-charge': (text) => (isAcceptable(`${text}-`) ? `${text}-` : `${text}+`),
+  'formula/bad-charge': withSign,
+}
+
+/** A charge without its sign: a minus where that makes a common ion, else a plus. */
+function withSign(text: string): string {
+  if (signAt(text, text.length - 1) !== 0) return text
+  return isAcceptable(`${text}-`) ? `${text}-` : `${text}+`
 }
 
 const spellingCodes: readonly FormulaCode[] = [
@@ -45,7 +52,6 @@ const spellingCodes: readonly FormulaCode[] = [
   'formula/leading-zero',
   'formula/zero-count',
   'formula/misplaced-number',
-  'formula/placeholder',
   'formula/look-alike',
   'formula/markup',
   'formula/control-character',

@@ -22,8 +22,8 @@ export function settleSign(scan: Scan, start: number, end: number): number {
   if (!endsPart(text, end + 1)) return end
   const known = knownReading(scan, end)
   if (known !== undefined) return known
+  if (text.charAt(start - 1) === ']') return start
   if (isRaised || digitValue(text, end - 1) < 2) return end
-  if (text[start - 1] === ']') return start
   return unknownReading(scan, start, end)
 }
 

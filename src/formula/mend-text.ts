@@ -21,7 +21,19 @@ export function withSingleDots(text: string): string {
     const isKept = kindAt(text, at) !== dot || (mended !== '' && isFollowed(text, at + 1))
     if (isKept) mended += text.charAt(at)
   }
-  return mended
+  return mended.trim()
+}
+
+/** The text without its spaces, where none stands between two digits: lowered digits often stand apart in copied text. */
+export function withoutSpaces(text: string): string {
+  const words = text.split(' ').filter(Boolean)
+  const isSplit = words.some((word, index) => isDigitAt(word, 0) && isDigitAt(words[index - 1] ?? '', -1))
+  return isSplit ? text : words.join('')
+}
+
+function isDigitAt(word: string, at: number): boolean {
+  const character = word.at(at) ?? ''
+  return character >= '0' && character <= '9'
 }
 
 /** Whether something other than a dot and the end follows. */

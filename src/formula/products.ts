@@ -20,10 +20,14 @@ function multiplyFractions(scan: Scan, first: number, start: number): void {
   const bottoms = scan.bottoms ?? scan.tops.map(() => 1)
   scan.bottoms = bottoms
   for (let index = first; index < scan.tops.length; index += 1) {
-    const [top, bottom] = [(scan.tops[index] as number) * scan.top, (bottoms[index] as number) * scan.bottom]
-    const divisor = commonDivisor(Math.abs(top), bottom)
+    const [top, bottom] = lowest((scan.tops[index] as number) * scan.top, (bottoms[index] as number) * scan.bottom)
     if (Math.abs(top) > greatestProduct * bottom || bottom > greatestProduct) throw outOfRange(scan, start, scan.at)
-    scan.tops[index] = top / divisor
-    bottoms[index] = bottom / divisor
+    scan.tops[index] = top
+    bottoms[index] = bottom
   }
+}
+
+function lowest(top: number, bottom: number): readonly [number, number] {
+  const divisor = commonDivisor(Math.abs(top), bottom)
+  return [top / divisor, bottom / divisor]
 }

@@ -1,5 +1,5 @@
 import { capital, closing, digit, dot, kindAt, runEnd, superscript } from './characters.js'
-import { isotopeLabel, notCharge } from './charge-complaints.js'
+import { isotopeLabel, isRange, notCharge, rangeInside } from './charge-complaints.js'
 import { complain } from './complaint.js'
 import type { FormulaError } from './formula-error.js'
 import { deepest, type Scan } from './scan.js'
@@ -16,9 +16,15 @@ export function unclosed(scan: Scan, start: number, wanted: string): FormulaErro
   const { text, at } = scan
   if (kindAt(text, at) === closing) {
     const says = `closes the "${text.charAt(start)}" at character ${scan.offset + start + 1}`
-    return complain(scan, { code: 'formula/mismatched-bracket', start: at, end: at + 1, says, expected: `"${wanted}"` })
+    return complain(scan, {
+      code: 'formula/mismatched-bracket',
+      start: at,
+      end: at + 1,
+      says,
+      expected: `the closing bracket "${wanted}"`,
+    })
   }
-  const [says, expected] = ['is not closed', `"${wanted}" further on`]
+  const [says, expected] = ['is not closed', `the closing bracket "${wanted}" further on`]
   return complain(scan, { code: 'formula/unclosed-bracket', start, end: start + 1, says, expected })
 }
 
@@ -91,6 +97,7 @@ export function misplacedCharge(scan: Scan): FormulaError {
 /** A charge with nothing in front of it, or a mass number. */
 export function loneCharge(scan: Scan): FormulaError {
   const { text, at: start } = scan
+  if (isRange(text, start)) return rangeInside(scan, start)
   const strange = notCharge(scan, start)
   if (kindAt(text, start) !== digit && strange.code !== 'formula/bad-charge') return strange
   if (kindAt(text, start) === superscript && kindAt(text, start + 1) === capital)

@@ -31,7 +31,8 @@ function withLetters(text: string, isMeant: (text: string, at: number) => boolea
 }
 
 function isCountStart(text: string, at: number): boolean {
-  return kindAt(text, at - 1) !== digit && !text.startsWith('.', at - 1) && !text.startsWith('.', at + 1)
+  const isAfterNumber = kindAt(text, at - 1) === digit || text.charAt(at - 1) === '.'
+  return !isAfterNumber && !'.0'.includes(text.charAt(at + 1) || ' ')
 }
 
 function isAnyZero(text: string, at: number): boolean {

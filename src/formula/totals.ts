@@ -129,5 +129,6 @@ export function hydrationOf(scan: Scan): Decimal | null {
 /** Makes sure, while the text is being read, that everything above can be worked out. */
 export function checkTotals(scan: Scan): void {
   if (!isWhole(scan)) exactSums(scan)
-  if (scan.charged) for (const part of scan.parts) chargeOfPart(scan, part)
+  for (const part of scan.parts) chargeOfPart(scan, part)
+  chargeOf(scan)
 }

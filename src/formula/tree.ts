@@ -83,7 +83,7 @@ function unitsOf(tokens: readonly Token[]): readonly Unit[] | undefined {
 }
 
 /** The count that a piece is; 1 where it is none. */
-function countIn(token: Token | undefined): number {
+export function countIn(token: Token | undefined): number {
   return token?.kind === 'count' ? Number(token.text) : 1
 }
 

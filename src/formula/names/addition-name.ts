@@ -24,13 +24,13 @@ function partName(branch: Branch): string | undefined {
   return guests.find(({ formula }) => formula === text)?.name ?? saltName(branch)
 }
 
-/** One part, and water in a number that has a prefix. */
-function hydrateName(branches: readonly Branch[], [name, water, ...more]: readonly string[]): string | undefined {
-  if (branches[0]?.times !== '1' || more.length > 0) return undefined
-  if (water === undefined) return name
-  const times = branches[1]?.times ?? ''
-  const prefix = Object.hasOwn(fractions, times) ? fractions[times] : simplePrefix(Number(times))
-  return water === 'water' && prefix !== undefined ? `${name} ${prefix}hydrate` : undefined
+/** One part, or one part and water in a number that has a prefix. */
+function hydrateName(branches: readonly Branch[], names: readonly string[]): string | undefined {
+  const [main, guest] = branches as readonly [Branch, Branch?]
+  if (main.times !== '1' || branches.length > 2) return undefined
+  if (guest === undefined) return names[0]
+  const prefix = Object.hasOwn(fractions, guest.times) ? fractions[guest.times] : simplePrefix(Number(guest.times))
+  return names[1] === 'water' && prefix !== undefined ? `${names[0]} ${prefix}hydrate` : undefined
 }
 
 function ratioName(branches: readonly Branch[], names: readonly string[]): string {

@@ -1,5 +1,6 @@
 import { elementInfo } from '../../element/index.js'
-import { centralAtoms } from '../tables/central-atoms.js'
+import { widestRange } from '../ions.js'
+import { type CentralAtomRow, centralAtoms } from '../tables/central-atoms.js'
 import { type LigandRow, ligands } from '../tables/ligands.js'
 import type { Unit } from '../tree.js'
 import { multiplied, romanNumeral } from './numerals.js'
@@ -12,7 +13,7 @@ interface Bound {
 
 /** The parts of a complex: one central atom and its ligands. */
 interface Complex {
-  readonly symbol: string
+  readonly central: CentralAtomRow
   readonly bound: readonly Bound[]
 }
 
@@ -24,28 +25,30 @@ interface Complex {
 export function complexName(units: readonly Unit[], charge: number): string | undefined {
   const complex = complexOf(units)
   if (complex === undefined) return undefined
-  const { symbol, bound } = complex
-  const oxidation = romanNumeral(bound.reduce((sum, { row, count }) => sum - row.charge * count, charge))
+  const { central, bound } = complex
+  const number = bound.reduce((sum, { row, count }) => sum - row.charge * count, charge)
+  const oxidation = isKnown(central.symbol, number) ? romanNumeral(number) : undefined
   const around = ligandNames(bound)
   if (oxidation === undefined || around === undefined) return undefined
-  return `${around}${charge < 0 ? ateName(symbol) : elementInfo(symbol).name}(${oxidation})`
+  return `${around}${charge < 0 ? central.ate : elementInfo(central.symbol).name}(${oxidation})`
 }
 
-function ateName(symbol: string): string {
-  return centralAtoms.find((row) => row.symbol === symbol)?.ate ?? ''
+/** Whether a central atom is known with an oxidation number; ligands that take electrons may lower it at will. */
+function isKnown(symbol: string, oxidation: number): boolean {
+  const [, greatest] = widestRange(symbol) as readonly [number, number]
+  return oxidation <= greatest
 }
 
 function complexOf(units: readonly Unit[]): Complex | undefined {
-  const centres = units.filter((unit) => unit.kind === 'atom' && isCentral(unit.symbol))
-  const [centre] = centres
-  if (centres.length !== 1 || centre?.kind !== 'atom' || centre.count !== 1) return undefined
-  const at = units.indexOf(centre)
-  const [before, after] = [boundIn(units.slice(0, at)), boundIn(units.slice(at + 1))]
-  return before && after && { symbol: centre.symbol, bound: joined([...before, ...after]) }
+  const centres = units.flatMap((unit, at) => centralAt(unit).map((row) => ({ row, at, count: unit.count })))
+  const [centre, ...others] = centres
+  if (centre === undefined || others.length > 0 || centre.count !== 1) return undefined
+  const [before, after] = [boundIn(units.slice(0, centre.at)), boundIn(units.slice(centre.at + 1))]
+  return before && after && { central: centre.row, bound: joined([...before, ...after]) }
 }
 
-function isCentral(symbol: string): boolean {
-  return centralAtoms.some((row) => row.symbol === symbol)
+function centralAt(unit: Unit): readonly CentralAtomRow[] {
+  return unit.kind === 'atom' ? centralAtoms.filter(({ symbol }) => symbol === unit.symbol) : []
 }
 
 /** The ligands that pieces of a formula are; nothing where one is none. */

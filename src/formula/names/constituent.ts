@@ -24,6 +24,6 @@ export interface Piece {
   /** How many, where its charge follows from the rest. */
   readonly count: number
   /** Its name at a charge, where its charge follows from the rest; `isUsual` asks for usual charges only. */
-  readonly nameAt: (charge: number, isUsual: boolean) => string | undefined
+  readonly nameAt?: (charge: number, isUsual: boolean) => string | undefined
   readonly isGrouped: boolean
 }

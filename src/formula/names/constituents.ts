@@ -60,7 +60,7 @@ function constituent(
   isUsual: boolean,
 ): Constituent | undefined {
   if (reading !== undefined) return { formula, isGrouped, ...reading }
-  const name = Number.isInteger(charge) ? nameAt(charge, isUsual) : undefined
+  const name = Number.isInteger(charge) ? nameAt?.(charge, isUsual) : undefined
   return name === undefined ? undefined : { formula, isGrouped, name, charge, count }
 }
 

@@ -1,4 +1,4 @@
-import { elements } from '../../element/index.js'
+import { elementInfo } from '../../element/index.js'
 import { centralAtoms } from '../tables/central-atoms.js'
 import { type LigandRow, ligands } from '../tables/ligands.js'
 import { plainCations } from '../tables/plain-cations.js'
@@ -63,16 +63,12 @@ function withoutHyphen(text: string): string {
 /** The central atom and what follows it: `cobalt(III)`, `ferrate(4-)`, `aluminate`. */
 function finish(rest: string, bound: readonly Bound[]): NamedComplex | undefined {
   for (const { symbol, ate } of centralAtoms) {
-    for (const name of [ate, nameOf(symbol)]) {
+    for (const name of [ate, elementInfo(symbol).name]) {
       const charge = rest.startsWith(name) ? chargeOf(rest.slice(name.length), symbol, bound) : undefined
       if (charge !== undefined && charge < 0 === (name === ate)) return { formula: write(symbol, bound), charge }
     }
   }
   return undefined
-}
-
-function nameOf(symbol: string): string {
-  return elements.find((element) => element.symbol === symbol)?.name ?? ''
 }
 
 /** The charge of a complex from the number behind its central atom; nothing where there is none. */

@@ -1,6 +1,6 @@
 import { elementInfo } from '../../element/index.js'
 import { ionPattern } from '../ion-patterns.js'
-import { metalRange, widestRange } from '../ions.js'
+import { metalRange, type Range, widestRange } from '../ions.js'
 import { anions } from '../tables/anions.js'
 import { cations } from '../tables/cations.js'
 import { complexIons } from '../tables/complex-ions.js'
@@ -98,7 +98,7 @@ function readingsOf(text: string, count: number): readonly Reading[] {
 }
 
 function known(formula: string, readings: readonly Reading[]): Piece {
-  return { formula, readings, count: 1, nameAt: () => undefined, isGrouped: true }
+  return { formula, readings, count: 1, isGrouped: true }
 }
 
 function oneAtom({ symbol, count }: Atom): Step | undefined {
@@ -107,15 +107,16 @@ function oneAtom({ symbol, count }: Atom): Step | undefined {
     const reading = { charge: plain.charge, count, name: elementInfo(symbol).name }
     return { piece: { ...known(symbol, [reading]), isGrouped: false }, length: 1 }
   }
-  if (metalRange(symbol) !== undefined) return { piece: metalPiece(symbol, count), length: 1 }
+  const [usual, widest] = [metalRange(symbol), widestRange(symbol)]
+  if (usual !== undefined && widest !== undefined) return { piece: metalPiece(symbol, count, usual, widest), length: 1 }
   const readings = nonmetalReadings(symbol, count)
   return readings.length === 0 ? undefined : { piece: { ...known(symbol, readings), isGrouped: false }, length: 1 }
 }
 
-/** A metal whose oxidation number follows from the rest; two mercury atoms may be one cation. */
-function metalPiece(symbol: string, count: number): Piece {
+/** A metal whose oxidation number follows from the rest. */
+function metalPiece(symbol: string, count: number, usual: Range, widest: Range): Piece {
   const nameAt = (charge: number, isUsual: boolean): string | undefined => {
-    const [least, greatest] = (isUsual ? metalRange(symbol) : widestRange(symbol)) ?? [1, 0]
+    const [least, greatest] = isUsual ? usual : widest
     const isIn = charge >= Math.max(least, 1) && charge <= greatest
     return isIn ? `${elementInfo(symbol).name}(${romanNumeral(charge)})` : undefined
   }

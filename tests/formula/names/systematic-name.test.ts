@@ -1,0 +1,81 @@
+import { describe, expect, it } from 'vitest'
+import { systematicName, trySystematicName } from '../../../src/formula/index.js'
+import { bothWays } from './both-ways.js'
+
+describe('the systematic name', () => {
+  it.each(bothWays)('of %s is %s', (formula, name) => expect(systematicName(formula)).toBe(name))
+
+  it.each([
+    // other ways to write the same
+    ['CuSO4.5H2O', 'copper(II) sulfate pentahydrate'],
+    ['NaC2H3O2', 'sodium acetate'],
+    ['CH3COONa', 'sodium acetate'],
+    ['AlNH4(SO4)2·12H2O', 'aluminium ammonium bis(sulfate) dodecahydrate'],
+    ['Fe(SO4)2NH4·12H2O', 'ammonium iron(III) bis(sulfate) dodecahydrate'],
+    ['K4Fe(CN)6', 'potassium hexacyanidoferrate(II)'],
+    ['Na2[Fe(CN)5NO]', 'sodium pentacyanidonitrosylferrate(III)'],
+    ['[Cr(H2O)4Cl2]Cl', 'tetraaquadichloridochromium(III) chloride'],
+    ['[Ni(NH2CH2CH2NH2)3]Cl2', 'tris(ethane-1,2-diamine)nickel(II) chloride'],
+    ['[CoCl(NH3)4Cl]Cl', 'tetraamminedichloridocobalt(III) chloride'],
+    ['Hg2(NO3)2·2H2O', 'mercury(I) nitrate dihydrate'],
+    ['BiOCl', 'bismuth(III) chloride oxide'],
+    ['NaOCl', 'sodium hypochlorite'],
+    ['NaCl·KCl', 'sodium chloride—potassium chloride (1/1)'],
+    ['CdSO4·8/3H2O', 'cadmium sulfate—water (3/8)'],
+    ['UO2SO4·2.5H2O', 'dioxidouranium(VI) sulfate—water (2/5)'],
+    ['CaSO4·0.5H2O', 'calcium sulfate hemihydrate'],
+    ['CaSO4·1.25H2O', 'calcium sulfate—water (4/5)'],
+    ['2CaSO4·H2O', 'calcium sulfate—water (2/1)'],
+    ['SO4^2-(aq)', 'sulfate ion'],
+    ['Cu(OH)Cl', 'copper(II) chloride hydroxide'],
+    ['Na2S4', 'sodium tetrasulfide'],
+    ['FeNaS2', 'iron(III) sodium bis(sulfide)'],
+  ])('of %s is %s', (formula, name) => {
+    const outcome = trySystematicName(formula)
+    expect(outcome.ok ? outcome.value : undefined).toBe(name)
+  })
+
+  it.each([
+    ['H2SO4'], // an acid
+    ['CO2'],
+    ['O2'],
+    ['Zn'],
+    ['Fe3O4'], // two oxidation numbers of one metal
+    ['Fe4[Fe(CN)6]3'], // two metals of unknown oxidation number
+    ['[Co(NH3)6][Cr(CN)6]'],
+    ['LiFeCoO2'],
+    ['Fe0.947O'],
+    ['C6H12O6'],
+    ['Na(C5H5)'],
+    ['[Fe(C5H5)2]'],
+    ['[Fe2(CN)6]'],
+    ['[FeCo(CN)6]'],
+    ['[Ag(C2H4)]Cl'],
+    ['[Co(NH3)31]Cl3'],
+    ['[Co(C2H8N2)11]Cl3'],
+    ['K15[FeCl6]'],
+    ['Mg2[Fe(CN)6]Cl2(SO4)'], // no iron(VI)
+    ['K31Mg(PO4)11'],
+    ['[Fe(H2O)6]^20+'],
+    ['Na^+Cl^-'],
+    ['NaCl^+'],
+    ['SO4^3-'],
+    ['e^-'],
+    ['ZnSO4·CO2'],
+    ['NaSO4'],
+    ['XeF2'],
+  ])('of %s is outside the tables', (formula) => {
+    expect(() => systematicName(formula)).toThrow(
+      expect.objectContaining({
+        code: 'formula/not-nameable',
+        found: formula,
+        expected: expect.stringContaining('salt'),
+      }),
+    )
+    expect(trySystematicName(formula).ok).toBe(false)
+  })
+
+  it('asks for a formula that can be read', () => {
+    expect(() => systematicName('Zno')).toThrow(expect.objectContaining({ code: 'formula/unknown-symbol' }))
+  })
+})
