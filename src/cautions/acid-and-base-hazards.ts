@@ -5,7 +5,7 @@ import type { SubstanceHazard } from './substance-hazard.js'
 export const acidAndBaseHazards: readonly SubstanceHazard[] = [
   {
     formula: 'H2SO4',
-    name: 'sulfuric acid, concentrated',
+    name: 'sulfuric acid',
     form: 'solution',
     from: 15,
     pictograms: ['GHS05'],
@@ -17,7 +17,7 @@ export const acidAndBaseHazards: readonly SubstanceHazard[] = [
   },
   {
     formula: 'H2SO4',
-    name: 'sulfuric acid, dilute',
+    name: 'sulfuric acid',
     form: 'solution',
     from: 5,
     below: 15,
@@ -30,7 +30,7 @@ export const acidAndBaseHazards: readonly SubstanceHazard[] = [
   },
   {
     formula: 'H2SO4',
-    name: 'sulfuric acid, very dilute',
+    name: 'sulfuric acid',
     form: 'solution',
     from: 0,
     below: 5,
@@ -43,7 +43,7 @@ export const acidAndBaseHazards: readonly SubstanceHazard[] = [
   },
   {
     formula: 'HCl',
-    name: 'hydrochloric acid, concentrated',
+    name: 'hydrochloric acid',
     form: 'solution',
     from: 25,
     pictograms: ['GHS05', 'GHS07'],
@@ -54,7 +54,7 @@ export const acidAndBaseHazards: readonly SubstanceHazard[] = [
   },
   {
     formula: 'HCl',
-    name: 'hydrochloric acid, dilute',
+    name: 'hydrochloric acid',
     form: 'solution',
     from: 10,
     below: 25,
@@ -67,7 +67,7 @@ export const acidAndBaseHazards: readonly SubstanceHazard[] = [
   },
   {
     formula: 'HCl',
-    name: 'hydrochloric acid, bench strength',
+    name: 'hydrochloric acid',
     form: 'solution',
     from: 0,
     below: 10,
@@ -80,7 +80,7 @@ export const acidAndBaseHazards: readonly SubstanceHazard[] = [
   },
   {
     formula: 'HNO3',
-    name: 'nitric acid, concentrated',
+    name: 'nitric acid',
     form: 'solution',
     from: 20,
     pictograms: ['GHS03', 'GHS05', 'GHS06'],
@@ -93,7 +93,7 @@ export const acidAndBaseHazards: readonly SubstanceHazard[] = [
   },
   {
     formula: 'HNO3',
-    name: 'nitric acid, dilute',
+    name: 'nitric acid',
     form: 'solution',
     from: 5,
     below: 20,
@@ -118,7 +118,7 @@ export const acidAndBaseHazards: readonly SubstanceHazard[] = [
   },
   {
     formula: 'CH3COOH',
-    name: 'acetic acid, glacial',
+    name: 'acetic acid',
     form: 'solution',
     from: 90,
     pictograms: ['GHS02', 'GHS05'],
@@ -204,7 +204,7 @@ export const acidAndBaseHazards: readonly SubstanceHazard[] = [
   },
   {
     formula: 'NH3',
-    name: 'ammonia solution, concentrated',
+    name: 'ammonia solution',
     form: 'solution',
     from: 25,
     pictograms: ['GHS05', 'GHS07', 'GHS09'],

@@ -29,7 +29,7 @@ import { substanceCautions } from './substance-cautions.js'
  *   gases: [{ gas: 'H2', amount: '0.0400 mol', volume: '0.99 L' }],
  * })
  * cautions.map(({ code }) => code) // => ['heavy-metals', 'hydrogen', 'substance-hazard', 'substance-hazard',
- *   //   'acid-into-water', 'substance-not-classified', 'deferral']
+ *   //   'substance-not-classified', 'deferral']
  * ```
  */
 export function cautionsFor(facts: CautionFacts): readonly Caution[] {

@@ -28,6 +28,11 @@ export function findHazard(
   return best && { hazard: best.hazard, differs: `Classified here as ${best.hazard.name}.` }
 }
 
+/** Whether a classification says that vapour catches fire. */
+export function isFlammable({ statements }: SubstanceHazard): boolean {
+  return statements.includes('H225') || statements.includes('H226')
+}
+
 function bestOf(
   rows: readonly SubstanceHazard[],
   form: SubstanceForm | undefined,

@@ -4,8 +4,9 @@ import type { Quantity } from '../quantity/index.js'
 import { chosen } from '../stoichiometry/given.js'
 import { type Caution, generalCaution } from './caution.js'
 import type { CautionFacts, NeutralisationFact, Operation, SubstanceFact } from './facts.js'
-import { findHazard } from './find-hazard.js'
+import { findHazard, isFlammable } from './find-hazard.js'
 import { generalCautions } from './general-cautions.js'
+import { strengthOf } from './strength.js'
 
 /** Metals that alkali dissolves with hydrogen: common knowledge, no source. */
 const amphoteric = ['Al', 'Zn', 'Sn', 'Pb']
@@ -24,7 +25,7 @@ export function operationCautions(facts: CautionFacts): readonly Caution[] {
     ...(metalInAlkali(substances) ? [generalCaution('metal-in-alkali')] : []),
     ...(acid && does('boil', 'evaporate', 'burner') ? [generalCaution('boiling-acid')] : []),
     ...(does('boil', 'evaporate') ? [generalCaution('bumping')] : []),
-    ...(heats && substances.some(isFlammable) ? [generalCaution('flammable-near-heat')] : []),
+    ...(heats && substances.some(burns) ? [generalCaution('flammable-near-heat')] : []),
     ...(does('suction') ? [generalCaution('suction')] : []),
     ...neutralising(facts.neutralisation, does('neutralise')),
     ...(does('dry') && isHydrate(facts.product) ? [generalCaution('hydrates-not-warm')] : []),
@@ -37,9 +38,9 @@ function metalInAlkali(substances: readonly SubstanceFact[]): boolean {
   return metal && substances.some(({ formula }) => isStrongBase(formula))
 }
 
-function isFlammable({ formula, form }: SubstanceFact): boolean {
-  const statements = findHazard(formula, form, undefined)?.hazard.statements ?? []
-  return statements.includes('H225') || statements.includes('H226')
+function burns(fact: SubstanceFact): boolean {
+  const found = findHazard(fact.formula, fact.form, strengthOf(fact))
+  return found !== undefined && !found.weaker && isFlammable(found.hazard)
 }
 
 function isHydrate(product: CautionFacts['product']): boolean {

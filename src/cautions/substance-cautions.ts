@@ -3,7 +3,7 @@ import type { Quantity } from '../quantity/index.js'
 import { speciesKey } from '../stoichiometry/index.js'
 import { type Caution, generalCaution, plainCaution, statementsOf } from './caution.js'
 import type { GasFact, SubstanceFact } from './facts.js'
-import { type FoundHazard, findHazard } from './find-hazard.js'
+import { type FoundHazard, findHazard, isFlammable } from './find-hazard.js'
 import type { HazardCode } from './hazard-statements.js'
 import { strengthOf } from './strength.js'
 
@@ -82,19 +82,24 @@ function said(signalWord: Caution['signalWord'], codes: readonly HazardCode[]): 
   return `${signalWord}. ${texts.join('; ')}.`
 }
 
-/** Precautions that follow from the substance alone. */
+/** From what mass fraction on, in per cent, an acid is poured into water and not the other way round. Our choice, no source. */
+const pouredWithCare = 30
+
+/** Precautions that follow from the substance alone. What is weaker than everything classified calls for none. */
 function calledFor(
   fact: SubstanceFact,
   { hazard, weaker }: FoundHazard,
   strength: Quantity<'ratio'> | undefined,
 ): readonly Caution[] {
+  if (weaker) return []
   const about = formulaOf(fact.formula).text
   const numbers = strength === undefined ? {} : { strength }
-  const burns = hazard.statements.includes('H225') || hazard.statements.includes('H226')
+  const isStrong = strength === undefined || strength.value.gte(pouredWithCare)
+  const calls = (hazard.calls ?? []).filter((code) => code !== 'acid-into-water' || isStrong)
   const oxidises = (['H270', 'H271', 'H272'] as const).some((code) => hazard.statements.includes(code))
   return [
-    ...(weaker ? [] : (hazard.calls ?? [])).map((code) => generalCaution(code, { about, numbers })),
-    ...(burns ? [generalCaution('flammable-liquid', { about })] : []),
+    ...calls.map((code) => generalCaution(code, { about, numbers })),
+    ...(isFlammable(hazard) ? [generalCaution('flammable-liquid', { about })] : []),
     ...(oxidises ? [generalCaution('oxidiser', { about })] : []),
   ]
 }

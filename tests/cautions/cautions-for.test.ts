@@ -134,12 +134,16 @@ describe('a substance', () => {
   it('has its strength among its numbers', () => {
     const caution = first({ formula: 'H2SO4', concentration: quantity('3.00 mol/L'), density: '1.18 g/mL' })
     expect(caution?.numbers.strength?.toString()).toBe('24.9 %')
-    expect(caution?.message).toContain('sulfuric acid, concentrated, 25 %: Danger.')
+    expect(caution?.message).toContain('sulfuric acid, 25 %: Danger.')
   })
 
   it.each([
     { substance: { formula: 'H2SO4', massFraction: '96 %' }, called: ['acid-into-water'] },
+    { substance: { formula: 'H2SO4' }, called: ['acid-into-water'] },
+    { substance: { formula: 'H2SO4', massFraction: '25 %' }, called: [] },
     { substance: { formula: 'H2SO4', massFraction: '10 %' }, called: [] },
+    { substance: { formula: 'HClO4', massFraction: '10 %' }, called: [] },
+    { substance: { formula: 'CH3COOH', massFraction: '10 %' }, called: [] },
     { substance: { formula: 'HNO3', massFraction: '65 %' }, called: ['acid-into-water', 'fumes', 'oxidiser'] },
     { substance: { formula: 'NH3', massFraction: '28 %' }, called: ['fumes'] },
     { substance: { formula: 'NH3', massFraction: '5 %' }, called: [] },
@@ -219,6 +223,12 @@ describe('what is done', () => {
       facts: { operations: ['hot plate'], substances: [ethanol] },
       code: 'flammable-near-heat',
       there: true,
+    },
+    {
+      what: 'dilute acetic acid near a burner',
+      facts: { operations: ['burner'], substances: [{ formula: 'CH3COOH', concentration: '2.0 mol/L' }] },
+      code: 'flammable-near-heat',
+      there: false,
     },
     {
       what: 'glacial acetic acid near a burner',
