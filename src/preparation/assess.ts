@@ -11,7 +11,8 @@ import { limitFindings } from './limit-findings.js'
 import { leftoversOf, limitingOf, productOf, theoreticalOf, weightsName } from './outcome.js'
 import type { Plan } from './plan-type.js'
 import { excessOf } from './planned-supply.js'
-import { readJson } from './read-json.js'
+import { problem } from './problem.js'
+import { problemsError, readJson } from './read-json.js'
 import type { Records } from './records.js'
 import { recordsSchema } from './records-schema.js'
 import { measureOf, reading } from './supply.js'
@@ -26,7 +27,7 @@ import { type ProductWeighing, weighProduct } from './weighing.js'
  * @param records - Weighings and readings as plain JSON; `recordsSchema` says their shape. What is not recorded counts as planned.
  * @returns The assessment. A yield over 100 % is given as found, with its possible reasons in `findings`.
  * @throws {@link PreparationError} `preparation/invalid` with every mistake in `problems`, each with its path: there
- *   `preparation/unknown-supply`, `preparation/nothing-weighed`.
+ *   `preparation/unknown-supply`, `preparation/nothing-weighed`, `preparation/no-product-possible`.
  * @source Percent yield: OpenStax, Chemistry 2e, section 4.4.
  *
  * @example
@@ -54,7 +55,7 @@ import { type ProductWeighing, weighProduct } from './weighing.js'
  * ```
  */
 export function assessPreparation(plan: Plan | Plan['recipe'], records: Records): Assessment {
-  const facts = readRecipe('recipe' in plan ? plan.recipe : plan)
+  const facts = readRecipe(recipeIn(plan))
   const read = readJson(recordsSchema, records, 'records')
   const { taken, findings } = readSupplyRecords(facts, read)
   const product = weighProduct(read.product)
@@ -77,6 +78,15 @@ export function assessPreparation(plan: Plan | Plan['recipe'], records: Records)
   })
 }
 
+/** The recipe of a plan; what is no plan is read as a recipe itself, and refused there if it is none. */
+function recipeIn(plan: unknown): unknown {
+  try {
+    return (plan as Partial<Plan>).recipe ?? plan
+  } catch {
+    return plan
+  }
+}
+
 type Draft = Omit<Assessment, 'findings' | 'correctedYield'>
 
 function draftOf(
@@ -87,6 +97,7 @@ function draftOf(
   weighed: ProductWeighing,
 ): Draft {
   const theoretical = theoreticalOf(facts, course)
+  if (theoretical.amount.value.isZero()) throw noProductPossible(course)
   const product = productOf(facts)
   const { mass, constancy } = weighed
   return {
@@ -158,4 +169,18 @@ function usedSupply(facts: RecipeFacts, { supply, need, amount }: Poured, taken:
     amount,
     excess: excessOf(amount, total, supply.formula.text),
   }
+}
+
+/** Nothing can be a share of nothing. */
+function noProductPossible({ poured }: Course): Error {
+  const missing = poured.filter(({ amount }) => amount.value.isZero()).map(({ supply }) => supply.formula.text)
+  return problemsError('records', [
+    problem(
+      'preparation/no-product-possible',
+      ['supplies'],
+      'supplies: no product can form from what was used, so there is no percent yield.',
+      `nothing of ${missing.join(', ')}`,
+      'some of every supply',
+    ),
+  ])
 }

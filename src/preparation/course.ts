@@ -86,7 +86,7 @@ function needOf(
 
 function timesRatio(amount: Quantity<'amount'>, ratio: Fraction, of: string): Quantity<'amount'> {
   if (ratio.numerator === ratio.denominator && amount.naming.of === of) return amount
-  return amount.times(moleRatio(ratio, of, amount.naming.of ?? 'the scale substance'))
+  return amount.times(moleRatio(ratio, of, amount.naming.of as string))
 }
 
 /** What the supply must clear first, judged by what is in the vessel when it goes in. */

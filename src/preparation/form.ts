@@ -50,30 +50,20 @@ function multiple(value: Decimal, { numerator, denominator }: Fraction): Decimal
   return value.times(numerator.toString()).div(denominator.toString())
 }
 
-/** The amount as a quantity that remembers what it was made from, with what a mole ratio is of and per what. */
+/** The amount as a quantity that remembers what it was made from: what came in, less what was used up. */
 export function amountOf(form: Form, of: string): Quantity<'amount'> {
-  const [first, ...rest] = form.map((term) => ({ negative: term.ratio.numerator < 0n, amount: termAmount(term, of) }))
+  const [first, ...more] = form.filter(({ ratio }) => ratio.numerator > 0n).map((term) => termAmount(term, of))
   if (first === undefined) return exact('0 mol')
-  return rest.reduce(
-    (total, { negative, amount }) => (negative ? total.minus(amount) : total.plus(amount)),
-    signed(first),
-  )
+  const cameIn = more.reduce((total, amount) => total.plus(amount), first)
+  const usedUp = form.filter(({ ratio }) => ratio.numerator < 0n).map((term) => termAmount(term, of))
+  return usedUp.reduce((total, amount) => total.minus(amount), cameIn)
 }
 
-function signed({
-  negative,
-  amount,
-}: {
-  readonly negative: boolean
-  readonly amount: Quantity<'amount'>
-}): Quantity<'amount'> {
-  return negative ? exact('0 mol').minus(amount) : amount
-}
-
+/** The size of a term, whichever way it counts. */
 function termAmount({ source, ratio }: FormTerm, of: string): Quantity<'amount'> {
   const size = { ...ratio, numerator: ratio.numerator < 0n ? -ratio.numerator : ratio.numerator }
   if (size.numerator === size.denominator) return source
-  return source.times(moleRatio(size, of, source.naming.of ?? 'the source'))
+  return source.times(moleRatio(size, of, source.naming.of as string))
 }
 
 /** An exact mole ratio, named after what it is of and per what. */

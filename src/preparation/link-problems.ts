@@ -1,12 +1,18 @@
 import type { ErrorDetails } from '../errors.js'
-import { mainStages, makes, uses } from './chemistry.js'
+import { changesStatesOnly, mainStages, makes, uses } from './chemistry.js'
 import type { RecipeDraft } from './facts.js'
 import { problem } from './problem.js'
 import { stageProblems } from './stage-problems.js'
 
 /** What does not fit together between the stages, the supplies, the product and the scale. */
 export function linkProblems(draft: RecipeDraft): readonly ErrorDetails[] {
-  return [...productProblems(draft), ...unusedProblems(draft), ...missingProblems(draft), ...stageProblems(draft)]
+  return [
+    ...productProblems(draft),
+    ...unusedProblems(draft),
+    ...missingProblems(draft),
+    ...limitProblems(draft),
+    ...stageProblems(draft),
+  ]
 }
 
 function productProblems({ stages, productKey, scaleKey, recipe }: RecipeDraft): readonly ErrorDetails[] {
@@ -83,5 +89,22 @@ function missingProblems({ stages, supplies, unlimited }: RecipeDraft): readonly
         'a supply, or an earlier stage that makes it',
       ),
     )
+  })
+}
+
+/** Of what a stage uses, at least one must be measured or made, or nothing says how far it goes. */
+function limitProblems({ stages, unlimited }: RecipeDraft): readonly ErrorDetails[] {
+  return stages.flatMap((stage, index) => {
+    const used = [...stage.changes.keys()].filter((key) => uses(stage, key))
+    if (changesStatesOnly(stage) || used.some((key) => !unlimited.has(key))) return []
+    return [
+      problem(
+        'preparation/nothing-limits',
+        ['stages', index, 'equation'],
+        `stages[${index}]: it uses only what there is always enough of, so nothing says how far it goes.`,
+        stage.equation.text,
+        'at least one substance that is measured, or made before',
+      ),
+    ]
   })
 }

@@ -43,8 +43,7 @@ export function multipliersOf(draft: RecipeDraft, problems: ErrorDetails[]): rea
     )
     return []
   }
-  const sign = answer.some((each) => each < 0n) ? -1n : 1n
-  if (answer.some((each) => each * sign <= 0n)) {
+  if (answer.some((each) => each <= 0n)) {
     problems.push(
       problem(
         'preparation/stages-contradict',
@@ -56,7 +55,7 @@ export function multipliersOf(draft: RecipeDraft, problems: ErrorDetails[]): rea
     )
     return []
   }
-  const times = stages.map((stage) => fraction((answer[chain.indexOf(stage)] ?? 0n) * sign))
+  const times = stages.map((stage) => fraction(answer[chain.indexOf(stage)] ?? 0n))
   return stages.map((stage, index) =>
     changesStatesOnly(stage) && !draft.unlimited.has(startOf(stage).key)
       ? timesOfStateChange(stages, times, index)

@@ -1,7 +1,7 @@
 import { molarMass } from '../formula/index.js'
 import type { Course } from './course.js'
 import { type RecipeFacts, writtenAs } from './facts.js'
-import { amountOf, nothing } from './form.js'
+import { amountOf, type Form } from './form.js'
 import type { Plan, Portion } from './plan-type.js'
 import { type Contents, isTrace } from './run.js'
 
@@ -9,7 +9,7 @@ import { type Contents, isTrace } from './run.js'
 export function theoreticalOf(facts: RecipeFacts, course: Course): Plan['theoretical'] {
   const of = writtenAs(facts.stages, facts.productKey)
   const names = { of, role: 'theoretical yield' } as const
-  const amount = amountOf(course.contents.get(facts.productKey) ?? nothing, of).named({
+  const amount = amountOf(productForm(facts, course), of).named({
     ...names,
     symbol: 'n',
     label: `theoretical amount of ${of}`,
@@ -28,9 +28,12 @@ export function productOf({ recipe, product, stages, productKey, weights }: Reci
 
 /** The supplies that decide how much product there can be. */
 export function limitingOf(facts: RecipeFacts, course: Course): readonly string[] {
-  const form = course.contents.get(facts.productKey) ?? nothing
-  const sources = new Set(form.map(({ source }) => source.naming.of).filter((of) => of !== undefined))
-  return [...sources]
+  return [...new Set(productForm(facts, course).map(({ source }) => source.naming.of as string))]
+}
+
+/** How much of the product there is in the end; a stage makes it, so it is there, if only as nothing. */
+function productForm({ productKey }: RecipeFacts, { contents }: Course): Form {
+  return contents.get(productKey) as Form
 }
 
 /** What is in the liquor beside the product in the end. */

@@ -1,3 +1,4 @@
+import { showFound } from '../errors.js'
 import { asDimension, exact, type Quantity, sum } from '../quantity/index.js'
 import { aidLines } from './aids.js'
 import { scaleOf } from './amounts.js'
@@ -7,8 +8,8 @@ import { type RecipeFacts, readRecipe } from './facts.js'
 import { deepFreeze } from './freeze.js'
 import { planAt } from './plan.js'
 import type { Plan } from './plan-type.js'
-
-import { readJson } from './read-json.js'
+import { problem } from './problem.js'
+import { problemsError, readJson } from './read-json.js'
 import type { Recipe } from './recipe.js'
 import { resized } from './resize.js'
 import { storeLines } from './store.js'
@@ -88,10 +89,19 @@ export function planClass(recipe: Recipe, benches: readonly Bench[], options: Cl
 export function* planBenches(recipe: Recipe, benches: Iterable<Bench>): Generator<BenchPlan, void, undefined> {
   const facts = readRecipe(recipe)
   const own = planAt(facts)
-  for (const bench of benches) {
+  for (const bench of iterated(benches)) {
     const [read] = readJson(classListSchema, { benches: [bench], options: {} }, 'class').benches as [Bench]
     yield Object.freeze({ name: read.name, plan: planAt(factsAt(facts, own, read)) })
   }
+}
+
+function iterated(benches: Iterable<Bench>): Iterable<Bench> {
+  if (typeof (benches as Partial<Iterable<Bench>> | undefined | null)?.[Symbol.iterator] === 'function') return benches
+  const found = showFound(benches)
+  const expected = 'a list of benches, or anything else that can be iterated'
+  throw problemsError('class', [
+    problem('preparation/wrong-type', ['benches'], `benches: ${found} is not ${expected}.`, found, expected),
+  ])
 }
 
 /** The recipe at the scale of one bench. A new substance to scale by is checked as a new recipe. */

@@ -1,5 +1,6 @@
-import { exact, type Quantity, roundTo } from '../quantity/index.js'
-import { readTo, type Vessel, type VesselOptions, vesselFor } from '../solution/index.js'
+import { asDimension, exact, type Quantity } from '../quantity/index.js'
+import { roundDecimal } from '../quantity/rounding.js'
+import { type Vessel, type VesselOptions, vesselFor } from '../solution/index.js'
 import type { Poured } from './course.js'
 import type { RecipeFacts, SupplyFacts } from './facts.js'
 import type { Excess, PlannedSupply } from './plan-type.js'
@@ -61,16 +62,16 @@ function shownMeasure(
   taken: PlannedSupply['exactMeasure'],
   vessel: Vessel | undefined,
 ): PlannedSupply['measure'] {
-  if (vessel !== undefined) return vessel.step === undefined ? taken : readTo(taken as Quantity<'volume'>, vessel.step)
-  if (taken.dimension === 'volume')
-    return shown(taken as Quantity<'volume'>, instruments?.cylinder ?? readability.volume)
-  return shown(taken as Quantity<'mass'>, instruments?.balance ?? readability.mass)
+  if (vessel !== undefined && vessel.step === undefined) return taken
+  if (taken.dimension === 'mass') return shown(taken, chosen(instruments?.balance ?? readability.mass, 'mass'))
+  return shown(taken, vessel?.step ?? chosen(instruments?.cylinder ?? readability.volume, 'volume'))
 }
 
-/** Rounded to a step, in the unit of what is shown. */
-function shown<D extends 'mass' | 'volume'>(taken: Quantity<D>, step: string): Quantity<D> {
-  const inUnit = chosen(step, taken.dimension).to(taken.unit as Parameters<Quantity<D>['to']>[0])
-  return roundTo(taken, { place: inUnit.value.toFixed() })
+/** What a plan says to take is a choice: a multiple of what can be read, and exact. */
+function shown<D extends 'mass' | 'volume'>(taken: Quantity<D>, step: Quantity<D>): Quantity<D> {
+  const place = step.to(taken.unit as Parameters<Quantity<D>['to']>[0]).value
+  const rounded = roundDecimal(taken.value, { step: place, ties: 'half-even' })
+  return asDimension(exact(`${rounded.toFixed(place.dp())} ${taken.unit}`, taken.naming), taken.dimension)
 }
 
 /** The vessel that a volume is measured with, where the recipe says of which kind. */

@@ -19,12 +19,14 @@ export type PreparationCode =
   | 'preparation/unused-supply'
   | 'preparation/supply-twice'
   | 'preparation/missing-supply'
+  | 'preparation/nothing-limits'
   | 'preparation/clears-nothing'
   | 'preparation/removes-nothing'
   | 'preparation/stages-not-linked'
   | 'preparation/stages-contradict'
   | 'preparation/unknown-supply'
   | 'preparation/nothing-weighed'
+  | 'preparation/no-product-possible'
 
 /**
  * A recipe, records or a class list that cannot be worked with; `problems` lists every mistake found.

@@ -93,10 +93,8 @@ function expectedOf(issue: Issue): string {
       return optionsOf(issue)
     case 'too_small':
       return 'something that is not empty'
-    case 'too_big':
-      return `at most ${issue.maximum} of these`
     default:
-      return 'what the format says'
+      return `at most ${(issue as { readonly maximum?: number | bigint }).maximum} of these`
   }
 }
 

@@ -1,4 +1,3 @@
-import type { Decimal } from '../decimal.js'
 import { compareFractions, divideFractions, type Fraction, fraction } from '../fraction.js'
 import type { Quantity } from '../quantity/index.js'
 import { changesStatesOnly, type StageChemistry, startOf } from './chemistry.js'
@@ -74,19 +73,19 @@ function allOf(stage: StageChemistry, contents: Contents, unlimited: ReadonlySet
   return scaleForm(inVessel(contents, key), divideFractions(fraction(1n), coefficient))
 }
 
+/** How far a stage goes, and what ends it: the one of what it uses that runs out first. */
 function extentOf(
   stage: StageChemistry,
   contents: Contents,
   unlimited: ReadonlySet<SubstanceKey>,
-): { readonly extent: Form; readonly limiting: SubstanceKey | undefined } {
-  let best: { readonly extent: Form; readonly limiting: SubstanceKey; readonly value: Decimal } | undefined
-  for (const [key, { moles }] of stage.changes) {
-    if (moles.numerator >= 0n || unlimited.has(key)) continue
-    const extent = scaleForm(inVessel(contents, key), divideFractions(fraction(-1n), moles))
-    const value = molesOf(extent)
-    if (best === undefined || value.lt(best.value)) best = { extent, limiting: key, value }
-  }
-  return best ?? { extent: nothing, limiting: undefined }
+): { readonly extent: Form; readonly limiting: SubstanceKey } {
+  const possible = [...stage.changes]
+    .filter(([key, { moles }]) => moles.numerator < 0n && !unlimited.has(key))
+    .map(([key, { moles }]) => {
+      const extent = scaleForm(inVessel(contents, key), divideFractions(fraction(-1n), moles))
+      return { extent, limiting: key, moles: molesOf(extent) }
+    })
+  return possible.reduce((first, next) => (next.moles.lt(first.moles) ? next : first))
 }
 
 function withoutTraces(contents: Contents): Contents {

@@ -2,6 +2,7 @@ import type { Assessment, UsedSupply } from '../preparation/index.js'
 import type { Explanation, LossLine } from '../product/index.js'
 import { brief } from './brief.js'
 import { findingLines, numberPieces } from './finding-lines.js'
+import { assessmentKind, reportOf } from './guard.js'
 import { nameOf } from './name-of.js'
 import type { Block, Line, Piece, Sheet, SheetFormat } from './sheet.js'
 import { writeSheet } from './write-sheet.js'
@@ -12,7 +13,7 @@ import { writeSheet } from './write-sheet.js'
  * @param assessment - An assessment.
  * @param format - `"text"` unless said, `"markdown"`, `"html"` (a fragment, escaped) or `"latex"` (for the body of a document).
  * @returns The sheet, ending with a line break.
- * @throws {@link ReportError} `report/unknown-format`.
+ * @throws {@link ReportError} `report/unknown-format`; `report/not-an-assessment` for anything but an assessment.
  *
  * @example
  * ```ts
@@ -37,7 +38,7 @@ import { writeSheet } from './write-sheet.js'
  * ```
  */
 export function assessmentSheet(assessment: Assessment, format: SheetFormat = 'text'): string {
-  return writeSheet(assessmentSheetOf(assessment), format)
+  return reportOf(assessmentKind, assessment, () => writeSheet(assessmentSheetOf(assessment), format))
 }
 
 /** The assessment sheet apart from how it is written. */
@@ -97,7 +98,6 @@ function yieldTable({ theoretical, actual, percentYield, correctedYield }: Asses
 /** From what the theoretical yield follows. */
 function basisLine({ used, limiting }: Assessment): Line {
   const limiters = used.filter(({ substance }) => limiting.includes(substance))
-  if (limiters.length === 0) return 'Nothing that was measured limits the theoretical yield.'
   return ['The theoretical yield follows from ', ...joined(limiters.map(nameOf)), '.']
 }
 

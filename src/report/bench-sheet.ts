@@ -2,6 +2,7 @@ import type { CoolingEstimate, Plan, PlannedStage, PlannedSupply, Portion } from
 import type { GasVolume } from '../product/index.js'
 import { brief } from './brief.js'
 import { findingLines } from './finding-lines.js'
+import { planKind, reportOf } from './guard.js'
 import { nameOf } from './name-of.js'
 import type { Block, Line, Piece, Sheet, SheetFormat, Step } from './sheet.js'
 import { writeSheet } from './write-sheet.js'
@@ -12,7 +13,7 @@ import { writeSheet } from './write-sheet.js'
  * @param plan - A plan.
  * @param format - `"text"` unless said, `"markdown"`, `"html"` (a fragment, escaped) or `"latex"` (for the body of a document).
  * @returns The sheet, ending with a line break.
- * @throws {@link ReportError} `report/unknown-format`.
+ * @throws {@link ReportError} `report/unknown-format`; `report/not-a-plan` for anything but a plan.
  *
  * @example
  * ```ts
@@ -35,7 +36,7 @@ import { writeSheet } from './write-sheet.js'
  * ```
  */
 export function benchSheet(plan: Plan, format: SheetFormat = 'text'): string {
-  return writeSheet(benchSheetOf(plan), format)
+  return reportOf(planKind, plan, () => writeSheet(benchSheetOf(plan), format))
 }
 
 /** The bench sheet apart from how it is written. */

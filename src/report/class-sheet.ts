@@ -3,6 +3,7 @@ import { type Quantity, roundTo } from '../quantity/index.js'
 import { brief } from './brief.js'
 import { type Cell, csvOf } from './csv.js'
 import { findingLines } from './finding-lines.js'
+import { classPlanKind, reportOf } from './guard.js'
 import type { Block, Line, Sheet, SheetFormat } from './sheet.js'
 import { writeSheet } from './write-sheet.js'
 
@@ -12,7 +13,7 @@ import { writeSheet } from './write-sheet.js'
  * @param plan - The plan of a class.
  * @param format - `"text"` unless said, `"markdown"`, `"html"` (a fragment, escaped) or `"latex"`.
  * @returns The list, ending with a line break.
- * @throws {@link ReportError} `report/unknown-format`.
+ * @throws {@link ReportError} `report/unknown-format`; `report/not-a-plan` for anything but the plan of a class.
  *
  * @example
  * ```ts
@@ -35,7 +36,7 @@ import { writeSheet } from './write-sheet.js'
  * ```
  */
 export function preparationRoomSheet(plan: ClassPlan, format: SheetFormat = 'text'): string {
-  return writeSheet(sheetOf(plan), format)
+  return reportOf(classPlanKind, plan, () => writeSheet(sheetOf(plan), format))
 }
 
 /**
@@ -43,6 +44,7 @@ export function preparationRoomSheet(plan: ClassPlan, format: SheetFormat = 'tex
  *
  * @param plan - The plan of a class.
  * @returns Text by RFC 4180; text that a spreadsheet would run as a formula is defused with an apostrophe.
+ * @throws {@link ReportError} `report/not-a-plan` for anything but the plan of a class.
  * @source RFC 4180.
  *
  * @example
@@ -65,7 +67,11 @@ export function preparationRoomSheet(plan: ClassPlan, format: SheetFormat = 'tex
  * classCsv(plan).split('\r\n')[1] // => 'Bench 1,ZnO,ZnO,3.255,g,0.04,1,11.502'
  * ```
  */
-export function classCsv({ benches }: ClassPlan): string {
+export function classCsv(plan: ClassPlan): string {
+  return reportOf(classPlanKind, plan, csvOfBenches)
+}
+
+function csvOfBenches({ benches }: ClassPlan): string {
   const head = ['bench', 'supply', 'taken as', 'take', 'unit', 'amount / mol', 'equivalents', 'theoretical yield / g']
   const rows = benches.flatMap(({ name, plan }) =>
     plan.supplies.map((supply): readonly Cell[] => [
@@ -160,7 +166,8 @@ function makingBlocks(store: readonly StoreLine[]): readonly Block[] {
 }
 
 function benchTable({ benches }: ClassPlan): Block {
-  const names = benches[0]?.plan.supplies.map(({ name }) => name) ?? []
+  const [first] = benches as readonly [ClassPlan['benches'][number]]
+  const names = first.plan.supplies.map(({ name }) => name)
   return {
     kind: 'table',
     head: ['', 'scale', ...names, 'theoretical yield'],

@@ -14,7 +14,6 @@ export type Line = Piece | readonly Piece[]
 /** A part of a sheet. */
 export type Block =
   | { readonly kind: 'heading'; readonly text: string }
-  | { readonly kind: 'paragraph'; readonly line: Line }
   | { readonly kind: 'steps'; readonly steps: readonly Step[] }
   | { readonly kind: 'notes'; readonly lines: readonly Line[] }
   | {

@@ -28,8 +28,6 @@ function blockAsHtml(block: Block): string {
   switch (block.kind) {
     case 'heading':
       return `<h2>${escapeHtml(block.text)}</h2>`
-    case 'paragraph':
-      return `<p>${lineAsHtml(block.line)}</p>`
     case 'steps':
       return `<ol>\n${block.steps.map(stepAsHtml).join('\n')}\n</ol>`
     case 'notes':

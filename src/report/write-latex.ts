@@ -36,8 +36,6 @@ function blockAsLatex(block: Block): string {
   switch (block.kind) {
     case 'heading':
       return `\\subsection*{${escapeLatex(block.text)}}`
-    case 'paragraph':
-      return lineAsLatex(block.line)
     case 'steps':
       return environment('enumerate', block.steps.map(stepAsLatex))
     case 'notes':

@@ -28,8 +28,6 @@ function blockAsMarkdown(block: Block): string {
   switch (block.kind) {
     case 'heading':
       return `## ${escaped(block.text)}`
-    case 'paragraph':
-      return lineAsMarkdown(block.line)
     case 'steps':
       return block.steps.map(stepAsMarkdown).join('\n')
     case 'notes':

@@ -31,8 +31,6 @@ function blockAsText(block: Block): readonly string[] {
   switch (block.kind) {
     case 'heading':
       return ['', block.text, '-'.repeat(block.text.length)]
-    case 'paragraph':
-      return wrapped(lineAsText(block.line), '', '')
     case 'steps':
       return block.steps.flatMap(stepAsText)
     case 'notes':
@@ -60,7 +58,7 @@ function blanksAsText(fields: Extract<Block, { readonly kind: 'blanks' }>['field
 
 function tableAsText({ head, rows, numeric }: Extract<Block, { readonly kind: 'table' }>): readonly string[] {
   const cells = [head, ...rows.map((row) => row.map(lineAsText))]
-  const widths = head.map((_, column) => Math.max(...cells.map((row) => lengthOf(row[column] ?? ''))))
+  const widths = head.map((_, column) => Math.max(...cells.map((row) => lengthOf(row[column] as string))))
   return cells.map((row) =>
     row
       .map((cell, column) => pad(cell, widths[column] as number, numeric.includes(column)))

@@ -29,9 +29,9 @@ describe('a class', () => {
   })
 
   it.each([
-    { what: 'without spare', options: {}, store: ['7.324 g', '33.0 mL'] },
-    { what: 'with two benches more', options: { spare: { benches: 2 } }, store: ['14.65 g', '66.0 mL'] },
-    { what: 'with a quarter more', options: { spare: { percent: '25 %' } }, store: ['9.155 g', '41.2 mL'] },
+    { what: 'without spare', options: {}, store: ['7.324 g', '33 mL'] },
+    { what: 'with two benches more', options: { spare: { benches: 2 } }, store: ['14.648 g', '66 mL'] },
+    { what: 'with a quarter more', options: { spare: { percent: '25 %' } }, store: ['9.155 g', '41.25 mL'] },
     {
       what: 'in whole containers',
       options: { containers: { mass: '5 g', volume: '250 mL' } },
@@ -45,7 +45,7 @@ describe('a class', () => {
   ])('says how a solution is made from $from', ({ from, take, stockIntoWater }) => {
     const making = planClass(withStock(from), benches).store[1]?.making
     expect(making?.take.value.toFixed(2)).toBe(take)
-    expect(making?.makeUpTo.toString()).toBe('33.0 mL')
+    expect(making?.makeUpTo.toString()).toBe('33 mL')
     expect(making?.stockIntoWater).toBe(stockIntoWater)
   })
 
@@ -82,7 +82,7 @@ describe('a class', () => {
     expect(
       waste.map(({ metal, used, inLiquor }) => `${metal} ${used.value.toFixed(3)} ${inLiquor.value.toFixed(3)}`),
     ).toEqual(['Zn 0.090 0.000'])
-    expect(liquidWaste.toString()).toBe('33.0 mL')
+    expect(liquidWaste.toString()).toBe('33 mL')
   })
 
   it('has no liquid waste where everything is weighed, and no metal where there is none', () => {

@@ -108,6 +108,11 @@ describe('a recipe is refused, with every mistake and its place', () => {
       problems: ['supplies.1.concentration preparation/missing'],
     },
     {
+      what: 'grams for an amount concentration',
+      change: { supplies: [oxide, { ...acid, concentration: '3 g' }] },
+      problems: ['supplies.1.concentration preparation/wrong-dimension'],
+    },
+    {
       what: 'a form nobody knows',
       change: { supplies: [oxide, { form: 'powder', substance: 'H2SO4' }] },
       problems: ['supplies.1.form preparation/unknown-choice'],
@@ -139,6 +144,14 @@ describe('a recipe is refused, with every mistake and its place', () => {
         supplies: [oxide, acid, { form: 'solid', substance: 'NaOH' }, { form: 'solid', substance: 'HCl' }],
       },
       problems: ['stages preparation/stages-not-linked'],
+    },
+    {
+      what: 'a stage that uses only what there is always enough of',
+      change: {
+        stages: [{ name: 'make peroxide', equation: '2H2O + O2 -> 2H2O2' }, dissolve, crystallise],
+        supplies: [oxide, acid, { form: 'unlimited', substance: 'O2' }],
+      },
+      problems: ['stages.0.equation preparation/nothing-limits'],
     },
     {
       what: 'weights that are neither named nor a table',

@@ -66,6 +66,16 @@ describe('a bench sheet', () => {
     expect(lines.filter((line) => [...line].length > 80)).toEqual([])
   })
 
+  it('shows what is taken as needed, by name or by formula, and a crop without a warmer table', () => {
+    const supplies: Recipe['supplies'] = [...zincSulfate.supplies, { form: 'unlimited', substance: 'H2O' }]
+    const sheet = benchSheet(
+      planPreparation({ ...zincSulfate, supplies, crystallisation: { temperature: '28 degC', water: '8 mL' } }),
+    )
+    expect(sheet).toMatch(/H₂O +as needed +H₂O/)
+    expect(sheet).toContain('Estimated crop from the solubility')
+    expect(sheet).not.toContain('too warm')
+  })
+
   it('ends its cautions by deferring to those who decide on the spot', () => {
     expect(planPreparation(full).cautions.at(-1)?.code).toBe('deferral')
     expect(lines.join(' ').replaceAll(/\s+/g, ' ')).toContain('qualified supervision')
@@ -99,6 +109,19 @@ describe('an assessment sheet', () => {
     const sheet = assessmentSheet(over)
     expect(sheet.indexOf('Problem: The yield is over 100 %')).toBeGreaterThan(0)
     expect(sheet.indexOf('Problem:')).toBeLessThan(sheet.indexOf('Note:'))
+  })
+
+  it('tells what the numbers speak for from what they do not exclude', () => {
+    const product = { series: ['24.20 g', '23.82 g'], tare: '11.204 g', constancy: 'school-balance' } as const
+    const sheet = assessmentSheet(assessPreparation(zincSulfate, { ...records, product }))
+    expect(sheet).toContain('- The numbers speak for it: The mass was falling')
+    expect(sheet).toContain('- Possible: ')
+    expect(sheet).toContain('left in liquor  not known')
+  })
+
+  it('counts what cooling leaves in the liquor as an estimate', () => {
+    const cooled = { ...zincSulfate, crystallisation: { temperature: '5 degC', water: '8 mL' } }
+    expect(assessmentSheet(assessPreparation(cooled, records))).toMatch(/left in liquor +3\.54 g +30\.7 % +estimate/)
   })
 
   it('does without a bench', () => {
@@ -146,6 +169,20 @@ describe('the list of the preparation room', () => {
     const sheet = preparationRoomSheet(planClass(short, [{ name: 'Bench 1', scale: { amount: '0.0400 mol' } }]))
     expect(sheet).toContain('Preparation room list for 1 bench')
     expect(sheet).toContain('Problem: Bench 1: There is less H2SO4 than the preparation needs')
+  })
+
+  it.each([
+    { from: { solid: 'H2SO4' }, how: 'dissolve in part of the water, then make up to' },
+    { from: { concentration: '6 mol/L' }, how: 'dissolve in part of the water, then make up to' },
+  ])('says how a solution is made from $from', ({ from, how }) => {
+    const supplies = [
+      zincSulfate.supplies[0],
+      { form: 'solution', substance: 'H2SO4', concentration: '3.00 mol/L', madeFrom: from },
+    ]
+    const made = planClass({ ...zincSulfate, supplies } as Recipe, [
+      { name: 'Bench 1', scale: { amount: '0.0400 mol' } },
+    ])
+    expect(preparationRoomSheet(made).replaceAll(/\s+/g, ' ')).toContain(how)
   })
 
   it('is defused for spreadsheets', () => {
