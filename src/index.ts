@@ -135,6 +135,7 @@ export {
   FormulaError,
   type FormulaLike,
   type FormulaNote,
+  type FormulaNoteCode,
   type FormulaStyle,
   formatFormula,
   formulaOf,

@@ -50,7 +50,7 @@ function magnitude(text: string, [start, stop]: readonly [number, number], signs
 }
 
 /** The end of a run of digits, on the line or raised. */
-export function digitsEnd(text: string, at: number): number {
+function digitsEnd(text: string, at: number): number {
   let next = at
   while (isChargeDigit(text, next)) next += 1
   return next

@@ -27,7 +27,7 @@ export function complain(scan: Scan, { code, start, end, says, expected, hint }:
 }
 
 /** Text for a message: short, and with the code point of what a screen may not show. */
-export function quote(text: string): string {
+function quote(text: string): string {
   const shown = text.length <= 40 ? text : `${text.slice(0, 37)}...`
   return `"${[...shown].map((one) => (isPlain(one) ? one : `\\u{${codePoint(one)}}`)).join('')}"`
 }

@@ -4,7 +4,7 @@
  * @module formula
  */
 export { formatFormula } from './format.js'
-export type { Formula, FormulaNote, Part, State } from './formula.js'
+export type { Formula, FormulaNote, FormulaNoteCode, Part, State } from './formula.js'
 export { type FormulaCode, FormulaError } from './formula-error.js'
 export { type FormulaLike, formulaOf } from './formula-of.js'
 export { hillFormula } from './hill.js'

@@ -1,4 +1,4 @@
-import { readText } from './read.js'
+import { notAsked, readText } from './read.js'
 import type { Token } from './scan.js'
 import { anions } from './tables/anions.js'
 import { type Atom, countIn, type Unit } from './tree.js'
@@ -49,7 +49,7 @@ function listPatterns(): Map<string, Pattern[]> {
 
 function patternOf(text: string, [least, greatest]: readonly [number, number]): Pattern {
   const tokens: Token[] = []
-  readText(text, () => false, tokens)
+  readText(text, notAsked, tokens)
   const atoms = tokens.flatMap(({ kind, text: symbol }, index): Atom[] =>
     kind === 'symbol' ? [{ kind: 'atom', symbol, count: countIn(tokens[index + 1]) }] : [],
   )

@@ -31,7 +31,7 @@ export interface MolarMassOptions {
  *
  * molarMass('CuSO4·5H2O').toString() // => '249.68 g/mol'
  * molarMass('ZnSO4·7H2O').toString() // => '287.54 g/mol'
- * molarMass('Al2O3·xH2O', { x: 3 }).toString() // => '156.00 g/mol'
+ * molarMass('Al2O3·xH2O', { x: 3 }).toString() // => '156.006 g/mol'
  * molarMass('Al2O3·xH2O') // throws formula/unknown-water
  * ```
  */

@@ -1,6 +1,6 @@
 import { attempt } from '../errors.js'
 import { type Fraction, formatFraction, fraction } from '../fraction.js'
-import { readText } from './read.js'
+import { notAsked, readText } from './read.js'
 import type { Token } from './scan.js'
 import { styles } from './styles.js'
 
@@ -26,7 +26,7 @@ function isDot({ kind }: Token): boolean {
 /** How many dots a text has between its parts when it is read, as far as it can be. */
 function dotsIn(text: string): number {
   const tokens: Token[] = []
-  attempt(() => readText(text, () => false, tokens))
+  attempt(() => readText(text, notAsked, tokens))
   return tokens.filter(isDot).length
 }
 

@@ -12,6 +12,11 @@ export interface Reading {
   readonly state: State | undefined
 }
 
+/** For texts where a full stop between digits is not asked about. */
+export function notAsked(): boolean {
+  return false
+}
+
 /** Reads the whole text; `tokens`, where given, is filled with its pieces. */
 export function readText(text: string, isSalt: (text: string) => boolean, tokens?: Token[]): Reading {
   if (text.length > longest) throw tooLong(text)

@@ -1,6 +1,6 @@
 import { attempt } from '../errors.js'
 import { isPlausible } from './balance.js'
-import { type Reading, readText } from './read.js'
+import { notAsked, type Reading, readText } from './read.js'
 import type { Token } from './scan.js'
 
 /** Reads a formula with its state; `tokens`, where given, is filled with its pieces. */
@@ -11,5 +11,5 @@ export function readFormulaText(text: string, tokens?: Token[]): Reading {
 /** Whether a stretch of text is by itself a salt whose usual charges add up to zero. */
 function isSalt(text: string): boolean {
   const tokens: Token[] = []
-  return attempt(() => readText(text, () => false, tokens)).ok && isPlausible(tokens)
+  return attempt(() => readText(text, notAsked, tokens)).ok && isPlausible(tokens)
 }

@@ -8,7 +8,7 @@ export interface Atom {
 }
 
 /** A bracket with its count. */
-export interface Group {
+interface Group {
   readonly kind: 'group'
   readonly bracket: string
   readonly units: readonly Unit[]

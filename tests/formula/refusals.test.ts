@@ -131,6 +131,7 @@ const rows: readonly Row[] = [
   ['Pb(IV)O2', 'formula/oxidation-number', 2, 6, '(IV)', 'PbO2?'],
   ['CH3-CH3', 'formula/bond', 3, 4, '-', 'CH3CH3?'],
   ['CH3-(CH2)2', 'formula/bond', 3, 4, '-', 'CH3(CH2)2?'],
+  ['SO4 2-Na', 'formula/bond', 5, 6, '-'],
   ['CH2=CH2', 'formula/bond', 3, 4, '='],
   ['Na-^', 'formula/bond', 2, 3, '-'],
   ['cis-[Pt(NH3)2Cl2]', 'formula/structure-prefix', 0, 4, 'cis-', '[Pt(NH3)2Cl2]?'],
