@@ -26,6 +26,8 @@ export interface Caution {
   readonly message: string
   /** What it is about, as a formula; absent where it is about an operation. */
   readonly about: string | undefined
+  /** What whoever keeps the data should know of its row; nothing for the bench. */
+  readonly note: string | undefined
   /** Hazard statements, for a substance. */
   readonly statements: readonly Statement[]
   /** Pictograms, for a substance. */
@@ -40,7 +42,14 @@ export interface Caution {
   readonly fromMemory: boolean
 }
 
-const empty = { about: undefined, statements: [], pictograms: [], signalWord: undefined, numbers: {} } as const
+const empty = {
+  about: undefined,
+  note: undefined,
+  statements: [],
+  pictograms: [],
+  signalWord: undefined,
+  numbers: {},
+} as const
 
 /** A caution that is no classification. */
 export function plainCaution(

@@ -1,5 +1,5 @@
 import { type FormulaLike, formulaOf } from '../formula/index.js'
-import type { Quantity } from '../quantity/index.js'
+import { type Quantity, roundTo } from '../quantity/index.js'
 import { chosen } from '../stoichiometry/given.js'
 import { speciesKey } from '../stoichiometry/index.js'
 import { type Caution, generalCaution } from './caution.js'
@@ -12,10 +12,15 @@ export function gasCautions(fact: GasFact): readonly Caution[] {
   const about = formulaOf(fact.gas).text
   const numbers = numbersOf(fact, about)
   const code = codeOf(fact.gas)
-  const amounts = Object.values(numbers).map(String)
+  const amounts = Object.values(numbers).map(shown)
   const said = amounts.length === 0 ? about : `${about}, ${amounts.join(', ')}`
   const message = `${said}: ${generalCautions[code].text}`
   return [generalCaution(code, { about, numbers, message }), gasClassification(fact)]
+}
+
+/** A worked-out volume has more digits than anybody needs here. */
+function shown(quantity: Quantity): string {
+  return (quantity.value.sd() > 3 ? roundTo(quantity, { figures: 3 }) : quantity).toString()
 }
 
 function codeOf(gas: FormulaLike): GeneralCautionCode {

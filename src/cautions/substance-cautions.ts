@@ -53,20 +53,26 @@ function unknown({ formula }: SubstanceFact, name: string): Caution {
   )
 }
 
+/** The strength in the words of the plan, so that nobody meets a number that stands on no bottle. */
+function strengthAsGiven({ massFraction, concentration }: SubstanceFact): string {
+  const given = massFraction ?? concentration
+  return given === undefined ? '' : `, ${given}`
+}
+
 function classification(
-  { formula }: SubstanceFact,
+  fact: SubstanceFact,
   { hazard, differs }: FoundHazard,
   name: string,
   strength: Quantity<'ratio'> | undefined,
 ): Caution {
   const statements = statementsOf(hazard.statements)
-  const what = strength === undefined ? name : `${name}, ${strength.value.toSignificantDigits(2)} %`
   const memory = hazard.fromMemory && 'From memory: look at the current data sheet first.'
-  const remarks = [said(hazard.signalWord, hazard.statements), differs, hazard.note, memory]
+  const remarks = [said(hazard.signalWord, hazard.statements), differs, memory]
   return {
     code: statements.length === 0 ? 'substance-not-classified' : 'substance-hazard',
-    message: `${what}: ${remarks.filter((remark) => typeof remark === 'string').join(' ')}`,
-    about: formulaOf(formula).text,
+    message: `${[name, strengthAsGiven(fact)].join('')}: ${remarks.filter((remark) => typeof remark === 'string').join(' ')}`,
+    about: formulaOf(fact.formula).text,
+    note: hazard.note,
     statements,
     pictograms: hazard.pictograms,
     signalWord: hazard.signalWord,

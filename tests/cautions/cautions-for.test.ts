@@ -6,7 +6,7 @@ import {
   type Operation,
   type SubstanceFact,
 } from '../../src/cautions/index.js'
-import { quantity } from '../../src/quantity/index.js'
+import { exact, quantity } from '../../src/quantity/index.js'
 import { refusal } from '../quantity/refusal.js'
 
 const codes = (facts: CautionFacts) => cautionsFor(facts).map(({ code }) => code)
@@ -80,7 +80,7 @@ describe('a substance', () => {
     },
     {
       substance: { formula: 'CuSO4·5H2O', concentration: '1.0 mol/L' },
-      said: 'CuSO4·5H2O, 25 %: Danger.',
+      said: 'CuSO4·5H2O, 1.0 mol/L: Danger.',
       differs: 'Classified here as solid.',
     },
     { substance: { formula: 'Zn', form: 'solid' }, said: 'Zn: Warning.', differs: 'Classified here as powder.' },
@@ -96,7 +96,7 @@ describe('a substance', () => {
     },
     {
       substance: { formula: 'NH3', concentration: '2.0 mol/L' },
-      said: 'NH3, 3.9 %: Danger.',
+      said: 'NH3, 2.0 mol/L: Danger.',
       differs: 'The nearest classification is for 25 % or more.',
     },
   ] as const)('$substance.formula in another form says which classification it has', ({ substance, said, differs }) => {
@@ -134,7 +134,7 @@ describe('a substance', () => {
   it('has its strength among its numbers', () => {
     const caution = first({ formula: 'H2SO4', concentration: quantity('3.00 mol/L'), density: '1.18 g/mL' })
     expect(caution?.numbers.strength?.toString()).toBe('24.9 %')
-    expect(caution?.message).toContain('sulfuric acid, 25 %: Danger.')
+    expect(caution?.message).toContain('sulfuric acid, 3.00 mol/L: Danger.')
   })
 
   it.each([
@@ -170,10 +170,15 @@ describe('a gas', () => {
     expect(classified?.statements.map(({ code }) => code)).toEqual(['H220'])
   })
 
+  it('that was worked out is said to three figures', () => {
+    const volume = quantity('0.0375 mol').times(exact('24.789570 L/mol'))
+    expect(cautionsFor({ gases: [{ gas: 'H2', volume }] })[0]?.message).toMatch(/^H2, 0\.930 L: /)
+  })
+
   it('that is evolved is not under pressure', () => {
     const [, classified] = cautionsFor({ gases: [{ gas: 'CO2' }] })
     expect(classified).toMatchObject({ code: 'substance-not-classified', pictograms: [] })
-    expect(classified?.message).toContain('it displaces air')
+    expect(classified?.note).toContain('it displaces air')
   })
 
   it.each([
