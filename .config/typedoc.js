@@ -15,6 +15,7 @@ const guides = [
   'plan-and-audit',
   'cooling-and-loss',
   'yield-and-purity',
+  'pictures',
   'in-a-web-page',
   'in-other-software',
   'citing',

@@ -354,11 +354,20 @@ export {
 export {
   assessmentSheet,
   benchSheet,
+  type CooledBatch,
   classCsv,
+  dryingPicture,
+  lossPicture,
+  type Picture,
   preparationRoomSheet,
   type ReportCode,
   ReportError,
   type SheetFormat,
+  solubilityPicture,
+  uncertaintyPicture,
+  type WriteWorkingOptions,
+  writeWorking,
+  yieldsPicture,
 } from './report/index.js'
 export {
   type AccuracyClass,

@@ -31,3 +31,13 @@ export function unknownFormat(found: unknown, known: readonly string[]): ReportE
     expected: known.join(', '),
   })
 }
+
+/** Something that there is no picture of. */
+export function nothingToDraw(found: unknown, expected: string): ReportError {
+  return new ReportError({
+    code: 'report/nothing-to-show',
+    message: `${showFound(found)} cannot be drawn.`,
+    found: showFound(found),
+    expected,
+  })
+}

@@ -1,0 +1,136 @@
+import { assessPreparation, type Recipe } from 'saltwright/preparation'
+import { lossAccount, percentYield } from 'saltwright/product'
+import { quantity, uncertaintyBudget } from 'saltwright/quantity'
+import {
+  dryingPicture,
+  lossPicture,
+  type Picture,
+  solubilityPicture,
+  uncertaintyPicture,
+  yieldsPicture,
+} from 'saltwright/report'
+import { theoreticalYield } from 'saltwright/stoichiometry'
+import { parse, View } from 'vega'
+import { compile, type TopLevelSpec } from 'vega-lite'
+import { describe, expect, it } from 'vitest'
+import { coolingPath } from '../../src/report/cooling-path.js'
+
+const batch = { crystal: 'ZnSO4·7H2O', amount: '0.0400 mol', water: '17 g', evaporated: '6 g' } as const
+
+/** The recipe and the benches are invented. */
+const recipe: Recipe = {
+  format: 'saltwright/recipe@1',
+  title: 'Zinc sulfate heptahydrate',
+  product: 'ZnSO4·7H2O',
+  scale: { of: 'ZnO', amount: '0.0400 mol' },
+  stages: [{ name: 'Dissolve and crystallise', equation: 'ZnO + H2SO4 + 6H2O -> ZnSO4·7H2O' }],
+  supplies: [
+    { form: 'solid', substance: 'ZnO' },
+    { form: 'solution', substance: 'H2SO4', concentration: '3.00 mol/L', excessFactor: '1.10' },
+  ],
+}
+const crops = ['7.412 g', '8.101 g', '6.955 g', '7.730 g', '11.784 g', '5.218 g']
+const assessments = crops.map((mass, index) =>
+  assessPreparation(recipe, { format: 'saltwright/records@1', bench: `Bench ${index + 1}`, product: { mass } }),
+)
+
+const step = { readability: '0.001 g' }
+const crop = quantity('18.616 g', { uncertainty: step, label: 'vial with crystals' }).minus(
+  quantity('11.204 g', { uncertainty: step, label: 'empty vial' }),
+)
+const oxide = quantity('3.272 g', { uncertainty: [step, step], label: 'zinc oxide' })
+const possible = theoreticalYield('ZnO + H2SO4 + 6 H2O -> ZnSO4·7H2O', 'ZnSO4·7H2O', { ZnO: oxide })
+
+const pictures: Readonly<Record<string, Picture>> = {
+  solubility: solubilityPicture({ ...batch, from: '60 degC', temperature: '5 degC' }),
+  loss: lossPicture(lossAccount({ theoretical: '11.56 g', recovered: '7.412 g', leftInLiquor: '3.54 g' })),
+  drying: dryingPicture({ weighings: ['18.771 g', '18.618 g', '18.616 g'], criterion: 'two-milligrams' }),
+  uncertainty: uncertaintyPicture(uncertaintyBudget(percentYield(crop, possible.mass))),
+  yields: yieldsPicture(assessments),
+}
+
+/** As the guide shows it. */
+function drawn(picture: Picture): Promise<string> {
+  return new View(parse(compile(picture as unknown as TopLevelSpec).spec), { renderer: 'none' }).toSVG()
+}
+
+describe.each(Object.entries(pictures))('the picture of %s', (name, picture) => {
+  it('is plain data', () => expect(JSON.parse(JSON.stringify(picture))).toEqual(picture))
+
+  it('is drawn as the guide shows it', async () => {
+    await expect(`${await drawn(picture)}\n`).toMatchFileSnapshot(`../../docs/guides/pictures/${name}.svg`)
+  })
+
+  it('says in words what it shows', () => expect(picture.description).toMatch(/\d.*\.$/))
+
+  it('draws no number that is none', () => expect(JSON.stringify(picture)).not.toContain('null,null'))
+})
+
+describe('what cannot be drawn is refused', () => {
+  it.each([
+    ['an account that is none', () => lossPicture([])],
+    ['an account of something else', () => lossPicture('losses' as never)],
+    ['a budget without contributions', () => uncertaintyPicture({ contributions: [] } as never)],
+    ['no budget', () => uncertaintyPicture(undefined as never)],
+    ['no assessments', () => yieldsPicture([])],
+    ['assessments that are none', () => yieldsPicture([{}, null] as never)],
+    ['one assessment in place of a list', () => yieldsPicture(assessments[0] as never)],
+  ])('%s', (_, draw) => {
+    expect(draw).toThrow(expect.objectContaining({ code: 'report/nothing-to-show' }))
+  })
+
+  it('a series of one weighing, in the words of the one who judges it', () => {
+    const draw = () => dryingPicture({ weighings: ['18.771 g'], criterion: 'talbot' })
+    expect(draw).toThrow(expect.objectContaining({ code: 'product/too-few-weighings' }))
+  })
+})
+
+describe('the path of a liquor that cools', () => {
+  const curve = [
+    { celsius: 60, grams: 80 },
+    { celsius: 40, grams: 60 },
+    { celsius: 20, grams: 40 },
+  ]
+
+  it.each([
+    [
+      'is level until it meets the curve, then follows it',
+      70,
+      [
+        [60, 70],
+        [50, 70],
+        [40, 60],
+        [20, 40],
+      ],
+    ],
+    [
+      'drops onto the curve where it holds too much at the start',
+      90,
+      [
+        [60, 90],
+        [60, 80],
+        [40, 60],
+        [20, 40],
+      ],
+    ],
+    [
+      'stays level where nothing crystallises',
+      30,
+      [
+        [60, 30],
+        [20, 30],
+      ],
+    ],
+    [
+      'meets the curve in a tabulated point',
+      60,
+      [
+        [60, 60],
+        [40, 60],
+        [20, 40],
+      ],
+    ],
+  ])('%s', (_, grams, corners) => {
+    expect(coolingPath(grams, curve).map((point) => [point.celsius, point.grams])).toEqual(corners)
+  })
+})
