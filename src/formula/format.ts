@@ -25,7 +25,7 @@ import { tokensOf } from './tokens.js'
  * ```
  */
 export function formatFormula(formula: FormulaLike, style: FormulaStyle): string {
-  if (!Object.hasOwn(styles, style)) throw unknownStyle(style)
+  if (typeof style !== 'string' || !Object.hasOwn(styles, style)) throw unknownStyle(style)
   const tokens = tokensOf(formulaOf(formula).text)
   if (style === 'plain') return plainText(tokens)
   const { frame, write } = styles[style]

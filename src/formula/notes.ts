@@ -10,7 +10,7 @@ const longest = 200
 
 /** What is legal in a formula and probably not meant: the likeliest slip of writing, or else a doubt of chemistry. */
 export function notesOn(text: string): readonly FormulaNote[] {
-  if (text.length > longest) return []
+  if (text.length > longest) return Object.freeze([])
   const tokens = tokensOf(text)
   const [first] = [...caseSlips(tokens), ...letterSlips(tokens), ...oddOxoanions(tokens), ...chargeDoubt(tokens)]
   return Object.freeze(first === undefined ? [] : [Object.freeze(first)])

@@ -16,19 +16,24 @@ export function readCount(scan: Scan): void {
 /** The usual count: digits, and behind them a capital, a bracket, the middle dot or the end. */
 function readDigits(scan: Scan, first: number): void {
   const { text, at: start } = scan
-  let [code, value, at] = [first, 0, start]
-  do {
+  let value = first - 48
+  let at = start + 1
+  let code = text.charCodeAt(at)
+  while (code >= 48 && code <= 57) {
     value = value * 10 + code - 48
     at += 1
     code = text.charCodeAt(at)
-  } while (code >= 48 && code <= 57)
-  if (value > greatestCount || !endsCount(code)) {
-    readLongCount(scan, digit)
-    return
   }
+  if (value <= greatestCount && endsCount(code)) pass(scan, 'count', value, at)
+  else readLongCount(scan, digit)
+}
+
+/** Takes a whole number and goes on behind it. */
+function pass(scan: Scan, kind: 'count' | 'times', value: number, next: number): void {
+  const start = scan.at
   scan.top = value
-  scan.at = at
-  if (scan.tokens !== undefined) mark(scan, 'count', start, text.slice(start, at))
+  scan.at = next
+  if (scan.tokens !== undefined) mark(scan, kind, start, String(value))
 }
 
 /** Whether a count certainly ends before this character: capitals, brackets, the middle dot, the end. */
@@ -61,17 +66,19 @@ function isWhole(text: string, start: number, next: number): boolean {
 
 /** Reads the number in front of a part, as in `5H2O`. */
 export function readTimes(scan: Scan): void {
-  const { text, at: start } = scan
-  const [first, behind] = [text.charCodeAt(start), text.charCodeAt(start + 1)]
-  if (behind >= 65 && behind <= 90 && first > 48 && first <= 57) readOneDigit(scan, first - 48)
+  const { text, at } = scan
+  const first = text.charCodeAt(at) - 48
+  const second = text.charCodeAt(at + 1) - 48
+  if (first < 1 || first > 9) readLongTimes(scan)
+  else if (isCapital(second)) pass(scan, 'times', first, at + 1)
+  else if (second >= 0 && second <= 9 && isCapital(text.charCodeAt(at + 2) - 48))
+    pass(scan, 'times', 10 * first + second, at + 2)
   else readLongTimes(scan)
 }
 
-/** The usual number of waters: one digit, and a capital behind it. */
-function readOneDigit(scan: Scan, value: number): void {
-  scan.at += 1
-  scan.top = value
-  mark(scan, 'times', scan.at - 1, String(value))
+/** Whether a character code, less that of the digit zero, is that of a capital. */
+function isCapital(code: number): boolean {
+  return code >= 17 && code <= 42
 }
 
 function readLongTimes(scan: Scan): void {

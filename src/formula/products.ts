@@ -1,6 +1,6 @@
 import { outOfRange } from './number-complaints.js'
 import { commonDivisor } from './numeral.js'
-import { greatestProduct, type Scan } from './scan.js'
+import { bottomsOf, greatestProduct, type Scan } from './scan.js'
 
 /** Multiplies the atoms from `first` on by the number that was read last: the count of a bracket. */
 export function multiplyAtoms(scan: Scan, first: number, start: number): void {
@@ -17,8 +17,7 @@ function multiplyWhole(scan: Scan, first: number, start: number): void {
 }
 
 function multiplyFractions(scan: Scan, first: number, start: number): void {
-  const bottoms = scan.bottoms ?? scan.tops.map(() => 1)
-  scan.bottoms = bottoms
+  const bottoms = bottomsOf(scan)
   for (let index = first; index < scan.tops.length; index += 1) {
     const [top, bottom] = lowest((scan.tops[index] as number) * scan.top, (bottoms[index] as number) * scan.bottom)
     if (Math.abs(top) > greatestProduct * bottom || bottom > greatestProduct) throw outOfRange(scan, start, scan.at)

@@ -1,4 +1,4 @@
-import { closing, kindAt } from './characters.js'
+import { closing, kindAt, small } from './characters.js'
 import type { State } from './formula.js'
 import { FormulaError } from './formula-error.js'
 import { readSegments } from './reader.js'
@@ -20,23 +20,23 @@ export function notAsked(): boolean {
 /** Reads the whole text; `tokens`, where given, is filled with its pieces. */
 export function readText(text: string, isSalt: (text: string) => boolean, tokens?: Token[]): Reading {
   if (text.length > longest) throw tooLong(text)
-  const stop = text.trimEnd().length
-  const state = stateBefore(text, stop)
-  const body = state === undefined ? text.trimEnd() : text.slice(0, stop - state.length - 2).trimEnd()
-  const inner = body.trimStart()
+  const trimmed = text.trim()
+  const state = stateBehind(trimmed)
+  const inner = state === undefined ? trimmed : trimmed.slice(0, -2 - state.length).trimEnd()
   if (inner === '') throw empty(text)
-  const scan = startScan(inner, body.length - inner.length, tokens, isSalt)
+  const scan = startScan(inner, text.length - text.trimStart().length, tokens, isSalt)
   readSegments(scan)
   if (kindAt(scan.text, scan.at) === closing) throw unopened(scan)
   checkTotals(scan)
   return { scan, state }
 }
 
-/** The state that ends before a place, if any. */
-function stateBefore(text: string, end: number): State | undefined {
-  if (text.charAt(end - 1) !== ')') return undefined
-  for (const state of ['s', 'l', 'g', 'aq'] as const) if (text.endsWith(`(${state})`, end)) return state
-  return undefined
+const states: readonly State[] = ['s', 'l', 'g', 'aq']
+
+/** The state at the end of a text, if any. */
+function stateBehind(text: string): State | undefined {
+  if (text.charCodeAt(text.length - 1) !== 41 || kindAt(text, text.length - 2) !== small) return undefined
+  return states.find((state) => text.endsWith(`(${state})`))
 }
 
 function tooLong(text: string): FormulaError {

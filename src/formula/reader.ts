@@ -38,7 +38,8 @@ export function readSegments(scan: Scan): void {
 /** Reads one part with the number in front of it. */
 function readSegment(scan: Scan, isFirst: boolean): void {
   scan.at = skipSpaces(scan.text, scan.at)
-  const [from, first] = [scan.at, scan.places.length]
+  const from = scan.at
+  const first = scan.places.length
   const isUnknown = readLeading(scan, isFirst)
   const { top, bottom } = scan
   scan.segment = scan.at
@@ -82,7 +83,8 @@ function readBracket(scan: Scan): void {
   if (kindAt(text, start + 1) >= digit && readBracketedCharge(scan)) return
   if (isOxidationNumber(text, start)) throw oxidationNumber(scan, start, romanEnd(text, start + 1) + 1)
   if (scan.depth === deepest) throw tooDeep(scan)
-  const [first, charged] = [places.length, { at: scan.chargeAt, any: scan.charged }]
+  const first = places.length
+  const { chargeAt, charged } = scan
   scan.charged = false
   openBracket(scan)
   readSegments(scan)
@@ -91,8 +93,8 @@ function readBracket(scan: Scan): void {
   readCount(scan)
   multiplyAtoms(scan, first, start)
   scan.bare = !scan.charged
-  scan.chargeAt = scan.charged ? start : charged.at
-  scan.charged ||= charged.any
+  scan.chargeAt = scan.charged ? start : chargeAt
+  scan.charged ||= charged
 }
 
 function openBracket(scan: Scan): void {

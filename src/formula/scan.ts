@@ -53,6 +53,8 @@ export interface Scan {
   readonly tops: number[]
   /** The number below the line; absent while all counts are whole. */
   bottoms: number[] | undefined
+  /** Whether all counts and all numbers in front of parts are whole. */
+  isWhole: boolean
   /** The number that was read last: `top / bottom`. */
   top: number
   bottom: number
@@ -88,6 +90,7 @@ export function startScan(
     places: [],
     tops: [],
     bottoms: undefined,
+    isWhole: true,
     top: 1,
     bottom: 1,
     segment: 0,
@@ -105,8 +108,14 @@ export function startScan(
 export function addAtoms(scan: Scan, place: number): void {
   scan.places.push(place)
   scan.tops.push(scan.top)
-  if (scan.bottom !== 1 && scan.bottoms === undefined) scan.bottoms = scan.tops.map(() => 1)
-  if (scan.bottoms !== undefined) scan.bottoms[scan.tops.length - 1] = scan.bottom
+  if (scan.bottom !== 1 || scan.bottoms !== undefined) bottomsOf(scan)[scan.tops.length - 1] = scan.bottom
+}
+
+/** The numbers below the line, from now on for all atoms. */
+export function bottomsOf(scan: Scan): number[] {
+  scan.isWhole = false
+  scan.bottoms ??= scan.tops.map(() => 1)
+  return scan.bottoms
 }
 
 /** Notes a piece of the formula, where somebody asked for it. */
@@ -119,7 +128,8 @@ const [protium, deuterium, tritium] = [1, 119, 120]
 
 /** How many molecules of water the atoms from `first` on are; 0 where they are something else. */
 export function waterAmong({ places, tops, bottoms }: Scan, first: number): number {
-  let [hydrogen, water] = [0, 0]
+  let hydrogen = 0
+  let water = 0
   for (let index = first; index < places.length; index += 1) {
     const place = places[index] as number
     if (bottoms !== undefined && bottoms[index] !== 1) return 0

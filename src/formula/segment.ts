@@ -28,7 +28,8 @@ export function finishSegment(scan: Scan, segment: Segment): void {
 
 function finishPart(scan: Scan, segment: Segment, water: number): void {
   const { from, first, top, bottom, isUnknown } = segment
-  checkProducts(scan, segment)
+  if (top !== 1) checkProducts(scan, segment)
+  if (bottom !== 1) scan.isWhole = false
   const last = scan.places.length
   scan.parts.push({ from, start: scan.segment, end: scan.at, top, bottom, unknown: isUnknown, first, last, water })
 }
@@ -44,7 +45,6 @@ function finishInside(scan: Scan, { from, first, top, bottom }: Segment, water: 
 
 /** The number in front of a part is multiplied later; here it is made sure that it can be. */
 function checkProducts(scan: Scan, { from, first, top }: Segment): void {
-  if (top === 1) return
   for (let index = first; index < scan.tops.length; index += 1) {
     if (Math.abs(scan.tops[index] as number) * top > greatestProduct) throw outOfRange(scan, from, scan.at)
   }

@@ -10,11 +10,6 @@ const finest = 10n ** 15n
 /** The decimals of most counts: made once, and frozen because all formulas share them. */
 const smallDecimals: readonly Decimal[] = /* @__PURE__ */ listDecimals()
 
-/** Whether all counts and all numbers in front of parts are whole. */
-function isWhole({ bottoms, parts }: Scan): boolean {
-  return bottoms === undefined && parts.every(({ bottom }) => bottom === 1)
-}
-
 /** A fraction of two whole numbers of which the second is mostly 1. */
 export function plainFraction(top: number, bottom: number): Fraction {
   return bottom === 1 ? { numerator: BigInt(top), denominator: 1n } : fraction(BigInt(top), BigInt(bottom))
@@ -66,13 +61,13 @@ function bySymbol<M>(sums: ReadonlyMap<number, Fraction>, write: (count: Fractio
 
 /** Atoms per formula unit as decimals. */
 export function compositionOf(scan: Scan): ReadonlyMap<string, Decimal> {
-  if (isWhole(scan)) return wholeBySymbol(wholeSums(scan), decimalOf)
+  if (scan.isWhole) return wholeBySymbol(wholeSums(scan), decimalOf)
   return bySymbol(exactSums(scan), fractionToDecimal)
 }
 
 /** Atoms per formula unit, exactly. */
 export function countsOf(scan: Scan): ReadonlyMap<string, Fraction> {
-  if (isWhole(scan)) return wholeBySymbol(wholeSums(scan), (count) => plainFraction(count, 1))
+  if (scan.isWhole) return wholeBySymbol(wholeSums(scan), (count) => plainFraction(count, 1))
   return bySymbol(exactSums(scan), (count) => count)
 }
 
@@ -128,7 +123,11 @@ export function hydrationOf(scan: Scan): Decimal | null {
 
 /** Makes sure, while the text is being read, that everything above can be worked out. */
 export function checkTotals(scan: Scan): void {
-  if (!isWhole(scan)) exactSums(scan)
+  if (!scan.isWhole) exactSums(scan)
+  if (scan.charged) checkCharges(scan)
+}
+
+function checkCharges(scan: Scan): void {
   for (const part of scan.parts) chargeOfPart(scan, part)
   chargeOf(scan)
 }
