@@ -30,14 +30,19 @@ export function dryingPicture(series: MassSeries): Picture {
 
 function words(judged: ConstantMass, shown: string): Parameters<typeof pictureOf>[0] {
   const { reached, limit, changes, criterion } = judged
-  const last = changes[changes.length - 1]
+  const size = sizeOf(changes.slice(-1))
   const verdict = reached ? 'constant' : `not constant, still ${judged.trend}`
-  const size = last?.value.isNegative() ? last.toString().slice(1) : last?.toString()
   return {
     title: reached ? 'Dried to constant mass' : 'Not yet at constant mass',
     subtitle: [`Two weighings within ${limit}: ${criterion.source}`],
     description: `Weighings: ${shown}. The last two differ by ${size}, allowed is ${limit}: ${verdict}.`,
   }
+}
+
+/** The size of a change, without its sign. */
+function sizeOf(changes: readonly Quantity<'mass'>[]): string {
+  const shown = changes.join()
+  return shown.startsWith('-') ? shown.slice(1) : shown
 }
 
 function massOf(given: MassSeries['weighings'][number]): Quantity<'mass'> {

@@ -34,18 +34,19 @@ import { nothingToDraw } from './report-error.js'
  * ```
  */
 export function yieldsPicture(assessments: readonly Assessment[]): Picture {
-  const rows = assessed(assessments).map(rowOf)
+  const [first] = assessed(assessments)
+  const rows = assessments.map(rowOf)
   const words = {
     title: 'Yields of the class',
-    subtitle: [assessments[0]?.title ?? ''],
+    subtitle: [first.title],
     description: `Percent yields: ${rows.map(({ bench, shown }) => `${bench} ${shown}`).join('; ')}.`,
   }
   return pictureOf(words, { height: { step: 28 }, layer: [hundred, ...points(rows)] })
 }
 
-function assessed(assessments: readonly Assessment[]): readonly Assessment[] {
+function assessed(assessments: readonly Assessment[]): readonly [Assessment, ...Assessment[]] {
   const isList = Array.isArray(assessments) && assessments.length > 0
-  if (isList && assessments.every((each) => isQuantity(each?.percentYield))) return assessments
+  if (isList && assessments.every((each) => isQuantity(each?.percentYield))) return assessments as [Assessment]
   throw nothingToDraw(assessments, 'a list of assessments, as assessPreparation gives them')
 }
 

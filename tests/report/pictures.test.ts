@@ -66,6 +66,50 @@ describe.each(Object.entries(pictures))('the picture of %s', (name, picture) => 
   it('draws no number that is none', () => expect(JSON.stringify(picture)).not.toContain('null,null'))
 })
 
+describe('what a picture says', () => {
+  it('of drying: readings that rose, given as quantities', () => {
+    const weighings = [quantity('18.616 g'), quantity('18.640 g')]
+    const picture = dryingPicture({ weighings, criterion: 'talbot' })
+    expect(picture.title.text).toBe('Not yet at constant mass')
+    expect(picture.description).toContain('differ by 0.024 g, allowed is 0.3 mg: not constant, still rising.')
+  })
+
+  it('of uncertainty: inputs and results without a name', () => {
+    const picture = uncertaintyPicture(uncertaintyBudget(quantity('7.412(2) g').plus(quantity('1.000(1) g'))))
+    expect(picture.title.subtitle).toEqual(['result: 8.4120(22) g'])
+    expect(picture.description).toContain('input 1 80 %; input 2 20 %.')
+  })
+
+  it('of a class: benches without a name are numbered', () => {
+    const unnamed = assessPreparation(recipe, { format: 'saltwright/records@1', product: { mass: '7.412 g' } })
+    expect(yieldsPicture([unnamed]).description).toBe('Percent yields: Bench 1 64.44 %.')
+  })
+
+  it('of cooling: from the highest temperature of a table of one’s own', () => {
+    const table = {
+      salt: 'KNO3',
+      name: 'potassium nitrate',
+      per: '100 g of water',
+      source: 'Invented for this test',
+      phases: [{ crystal: 'KNO3', celsius: [0, 20, 40], printed: ['13.0', '32.0', '64.0'] }],
+    } as const
+    const picture = solubilityPicture({
+      crystal: 'KNO3',
+      dissolved: '20 g',
+      water: '40 g',
+      temperature: '0 degC',
+      table,
+    })
+    expect(picture.description).toContain('Cooled from 40 °C to 0 °C')
+    expect(picture.title.subtitle).toEqual(['Solubilities in pure water: Invented for this test'])
+  })
+
+  it('of cooling: all solubilities of the built-in table unless told where it begins', () => {
+    const picture = solubilityPicture({ ...batch, temperature: '5 degC' })
+    expect(picture.description).toContain('Cooled from 100 °C to 5 °C')
+  })
+})
+
 describe('what cannot be drawn is refused', () => {
   it.each([
     ['an account that is none', () => lossPicture([])],
