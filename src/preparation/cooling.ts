@@ -2,7 +2,7 @@ import { type CropInput, type ExpectedCrop, expectedCrop } from '../crystallisat
 import { attempt } from '../errors.js'
 import { exact, type Quantity } from '../quantity/index.js'
 import type { RecipeFacts } from './facts.js'
-import type { Portion } from './plan-type.js'
+import type { Portion } from './portion.js'
 import { chosen } from './supply.js'
 
 /** What cooling should give, or why nobody can say. */

@@ -10,7 +10,8 @@ export type { CoolingEstimate, TooWarm } from './cooling.js'
 export type { Finding, FindingCode, Severity } from './finding.js'
 export { planPreparation } from './plan.js'
 export { planBenches, planClass } from './plan-class.js'
-export type { Excess, Plan, PlannedStage, PlannedSupply, Portion } from './plan-type.js'
+export type { Excess, Plan, PlannedStage, PlannedSupply } from './plan-type.js'
+export type { Portion } from './portion.js'
 export { type PreparationCode, PreparationError } from './preparation-error.js'
 export type {
   LiquidSupply,

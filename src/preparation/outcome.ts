@@ -2,7 +2,8 @@ import { molarMass } from '../formula/index.js'
 import type { Course } from './course.js'
 import { type RecipeFacts, writtenAs } from './facts.js'
 import { amountOf, type Form } from './form.js'
-import type { Plan, Portion } from './plan-type.js'
+import type { Plan } from './plan-type.js'
+import type { Portion } from './portion.js'
 import { type Contents, isTrace } from './run.js'
 
 /** The most product there can be, as an amount and a mass. */

@@ -5,6 +5,7 @@ import type { Quantity } from '../quantity/index.js'
 import type { Vessel } from '../solution/index.js'
 import type { CoolingEstimate } from './cooling.js'
 import type { Finding } from './finding.js'
+import type { Portion } from './portion.js'
 import type { Recipe } from './recipe.js'
 
 /** How a supply compares with its need. Equivalents are the one convention; the other two say the same in other words. */
@@ -71,14 +72,6 @@ export interface PlannedStage {
   readonly gases: readonly GasVolume[]
   /** Heat that a strong acid and a strong base release in it, an estimate; absent where no value is known. */
   readonly heat: NeutralisationHeat | undefined
-}
-
-/** An amount of a substance. */
-export interface Portion {
-  /** The substance as a formula. */
-  readonly formula: string
-  /** Its amount. */
-  readonly amount: Quantity<'amount'>
 }
 
 /** A preparation planned at one scale: the bench sheet as data. `JSON.stringify` gives the whole of it. */
