@@ -1,14 +1,19 @@
 import type { Quantity } from '../quantity/index.js'
-import { handedOn } from './constant-mass.js'
+import { type ConstantMass, handedOn } from './constant-mass.js'
 import { type Explanation, type ExplanationCode, possible, supported } from './explanation.js'
 import type { HydrateCandidate } from './hydrate-candidates.js'
-import type { Ignition } from './ignition.js'
+
+/** The weighings before and during an ignition. */
+interface IgnitionSeries {
+  readonly igniting?: ConstantMass | undefined
+  readonly drying?: ConstantMass | undefined
+}
 
 /** What can explain the water found, where it is not that of the expected hydrate, or of any. */
 export function explainWater(
   x: Quantity<'ratio'>,
   candidates: readonly HydrateCandidate[],
-  ignition: Ignition,
+  ignition: IgnitionSeries,
 ): readonly Explanation[] {
   const reference = candidates.find(({ expected }) => expected) ?? candidates[0]
   if (reference === undefined || !x.value.gt(0)) return [noHydrate(x)]
@@ -35,7 +40,7 @@ function otherHydrate(x: Quantity<'ratio'>, candidates: readonly HydrateCandidat
     .map(({ formula }) => supported('other-hydrate', `The water found agrees with ${formula}.`, { x }))
 }
 
-function tooMuchWater({ formula, difference }: HydrateCandidate, { drying }: Ignition): readonly Explanation[] {
+function tooMuchWater({ formula, difference }: HydrateCandidate, { drying }: IgnitionSeries): readonly Explanation[] {
   return [
     ...judged('damp', handedOn(drying), { difference }, `The sample was damp: more water went than ${formula} holds`),
     possible('residue-lost', 'Residue was lost: it spattered, or was heated so far that it decomposed.', {
@@ -47,7 +52,7 @@ function tooMuchWater({ formula, difference }: HydrateCandidate, { drying }: Ign
 /** Dried or ignited to constant mass, a cause is out; short of it, the data speak for it; without a series, nobody knows. */
 function judged(
   code: ExplanationCode,
-  series: Ignition['drying'],
+  series: ConstantMass | undefined,
   numbers: Explanation['numbers'],
   message: string,
 ): readonly Explanation[] {
@@ -56,7 +61,10 @@ function judged(
   return [supported(code, `${message}; its mass was still ${series.trend}.`, numbers)]
 }
 
-function tooLittleWater({ formula, difference }: HydrateCandidate, { igniting }: Ignition): readonly Explanation[] {
+function tooLittleWater(
+  { formula, difference }: HydrateCandidate,
+  { igniting }: IgnitionSeries,
+): readonly Explanation[] {
   const message = `The ignition was broken off: the residue still holds some water of ${formula}`
   const before = 'The sample had lost water before it was weighed.'
   const ignited = handedOn(igniting)
