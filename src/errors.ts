@@ -127,9 +127,17 @@ export function attempt<T, E extends SaltwrightError>(read: () => T): Outcome<T,
 /** Shows whatever was handed over in an error message: short, one line, never throwing. */
 export function showFound(value: unknown): string {
   if (typeof value === 'string') return shorten(JSON.stringify(value))
-  if (typeof value === 'object' && value !== null) return Array.isArray(value) ? 'an array' : 'an object'
+  if (typeof value === 'object' && value !== null) return isList(value) ? 'an array' : 'an object'
   if (typeof value === 'function') return 'a function'
   return shorten(String(value))
+}
+
+function isList(value: object): boolean {
+  try {
+    return Array.isArray(value)
+  } catch {
+    return false // a proxy that was revoked
+  }
 }
 
 function shorten(text: string): string {

@@ -18,7 +18,7 @@ export interface ReadCoefficient {
   readonly next: number
 }
 
-const one: Fraction = { numerator: 1n, denominator: 1n }
+const one: Fraction = /* @__PURE__ */ Object.freeze({ numerator: 1n, denominator: 1n })
 const multiplicationSigns = '×·⋅∙•*'
 
 /** Vulgar fractions of one character, as numerator and denominator. */

@@ -17,7 +17,8 @@ export function readTerm(text: string, span: Span): Term {
   const formula = readFormula(text, next, end)
   if (sign !== undefined && formula.state !== undefined && formula.state !== sign) throw contradictedState(text, span)
   const state = formula.state ?? sign
-  return Object.freeze({ coefficient: value, coefficientWritten: written, formula, state, position: span })
+  const [coefficient, position] = [Object.freeze(value), Object.freeze(span)]
+  return Object.freeze({ coefficient, coefficientWritten: written, formula, state, position })
 }
 
 /** `BaSO4↓` is a solid that falls, `CO2↑` a gas that escapes. */

@@ -1,6 +1,7 @@
-import { formatFormula } from '../formula/index.js'
+import { type Formula, formatFormula } from '../formula/index.js'
 import { type Fraction, formatFraction } from '../fraction.js'
 import { writtenArrows } from './arrow-signs.js'
+import { isDigit } from './characters.js'
 import type { Arrow, Term } from './equation.js'
 
 /** How an equation is written: for a keyboard, with Unicode signs, for a page, for typesetting. */
@@ -30,10 +31,20 @@ function writeArrow(arrow: Arrow, style: EquationStyle): string {
 
 function writeTerm({ coefficient, formula, state }: Term, style: EquationStyle): string {
   const species = formatFormula(formula, style) + writeState(state, style)
-  return isOne(coefficient) ? species : `${writeCoefficient(coefficient, style)}${gaps[style]}${species}`
+  const hasNumber = startsWithNumber(formula)
+  if (isOne(coefficient) && !hasNumber) return species
+  return `${writeCoefficient(coefficient, style)}${(hasNumber ? signs : gaps)[style]}${species}`
 }
 
 const gaps: Readonly<Record<EquationStyle, string>> = { plain: ' ', unicode: ' ', html: ' ', latex: '\\,' }
+
+/** Between a coefficient and a formula that begins with a number of its own: `2·3CdSO4·8H2O`. */
+const signs: Readonly<Record<EquationStyle, string>> = { plain: '·', unicode: '·', html: '·', latex: '\\cdot ' }
+
+function startsWithNumber(formula: Formula): boolean {
+  const code = formula.text.charCodeAt(0)
+  return isDigit(code > 0x7f ? formatFormula(formula, 'plain').charCodeAt(0) : code)
+}
 
 function isOne({ numerator, denominator }: Fraction): boolean {
   return numerator === denominator

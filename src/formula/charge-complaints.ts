@@ -9,6 +9,12 @@ export function badCharge(scan: Scan, start: number, end: number): FormulaError 
   return complain(scan, { code: 'formula/bad-charge', start, end, says: 'is not a charge that can be read', expected })
 }
 
+/** A charge right behind another one, or behind a bracket with charges inside. */
+export function secondCharge(scan: Scan, start: number, end: number): FormulaError {
+  const [says, expected] = ['is a second charge of the same ion', 'one charge behind every ion']
+  return complain(scan, { code: 'formula/bad-charge', start, end, says, expected })
+}
+
 /** What stands behind a caret, or is raised, and is no charge. */
 export function notCharge(scan: Scan, start: number): FormulaError {
   const { text } = scan

@@ -11,7 +11,7 @@ import {
   skipSpaces,
   superscript,
 } from './characters.js'
-import { badCharge, notCharge, signInside } from './charge-complaints.js'
+import { badCharge, notCharge, secondCharge, signInside } from './charge-complaints.js'
 import { addAtoms, chargePlace, mark, type Scan } from './scan.js'
 
 /** A charge as written, and the place behind it. */
@@ -116,6 +116,7 @@ function neutral(text: string, at: number): Charge | undefined {
 }
 
 function addCharge(scan: Scan, start: number, { value, next }: Charge): void {
+  if (scan.chargeAt >= 0 && !scan.bare) throw secondCharge(scan, start, next)
   scan.at = next
   scan.top = value
   scan.bottom = 1

@@ -22,7 +22,7 @@ export function readLeading(scan: Scan, isFirst: boolean): boolean {
   scan.top = 1
   scan.bottom = 1
   if (kind === capital || kind === opening) return false
-  if (isFirst && scan.depth > 0 && kind === digit) throw numeralInBrackets(scan)
+  if (isFirst && scan.depth > 0 && (kind === digit || kind === vulgar)) throw numeralInBrackets(scan)
   const isUnknown = !isFirst && kind === small && isUnknownNumber(scan)
   if (isUnknown) {
     scan.at += 1

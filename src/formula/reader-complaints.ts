@@ -73,7 +73,7 @@ export function vacancy(scan: Scan, start: number, end: number): FormulaError {
 /** A number right behind an opening bracket. */
 export function numeralInBrackets(scan: Scan): FormulaError {
   const { text, at } = scan
-  const end = runEnd(text, at, digit)
+  const end = Math.max(runEnd(text, at, digit), at + 1)
   const letters = kindAt(text, end) === capital ? runEnd(text, end, capital) : end
   if (kindAt(text, letters) === closing && text.charAt(at - 1) === '[') return isotopeLabel(scan, at, end)
   const [says, expected] = ['is a number right behind a bracket', 'a symbol; a number stands in front of the bracket']

@@ -29,7 +29,7 @@ export function readObject(value: unknown, path: Path, known: readonly string[])
 export function readList(value: unknown, path: Path): readonly unknown[] {
   if (!Array.isArray(value)) throw badJson(value, path, 'an array')
   if (value.length > longestList) throw badJson(value, path, `at most ${longestList} entries`)
-  return value
+  return Array.from(value) // what is left out of an array is undefined, not skipped
 }
 
 /** A text of some length at most. */

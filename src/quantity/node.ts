@@ -35,7 +35,10 @@ export interface Node extends Quantity {
   readonly operands: readonly Node[]
 }
 
-/** The one implementation of {@link Quantity}. Only what is declared of it above leaves this file. */
+/**
+ * The one implementation of {@link Quantity}. Only what is declared of it above leaves this file. A method may be called with any
+ * `this`, so each makes sure of it.
+ */
 class GraphNode implements Node {
   readonly value: Decimal
   readonly unit: Unit
@@ -87,51 +90,54 @@ class GraphNode implements Node {
   }
 
   plus(other: Quantity): Node {
-    return join('sum', this, other)
+    return join('sum', nodeOf(this), other)
   }
 
   minus(other: Quantity): Node {
-    return join('difference', this, other)
+    return join('difference', nodeOf(this), other)
   }
 
   times(other: Quantity): Quantity<never> {
-    const right = nodeOf(other)
-    const plan = productOf(this.unit, right.unit)
-    if (plan === undefined) throw noSuch('product', this, right)
-    return combined('product', this, right, plan) as Quantity as Quantity<never>
+    const [left, right] = [nodeOf(this), nodeOf(other)]
+    const plan = productOf(left.unit, right.unit)
+    if (plan === undefined) throw noSuch('product', left, right)
+    return combined('product', left, right, plan) as Quantity as Quantity<never>
   }
 
   dividedBy(other: Quantity): Quantity<never> {
-    const right = nodeOf(other)
-    const plan = quotientOf(this.unit, right.unit)
-    if (plan === undefined) throw noSuch('quotient', this, right)
+    const [left, right] = [nodeOf(this), nodeOf(other)]
+    const plan = quotientOf(left.unit, right.unit)
+    if (plan === undefined) throw noSuch('quotient', left, right)
     if (right.value.isZero()) throw divisionByZero(right)
-    return combined('quotient', this, right, plan) as Quantity as Quantity<never>
+    return combined('quotient', left, right, plan) as Quantity as Quantity<never>
   }
 
   to(unit: string): Node {
-    return convert(this, unitFor(unit, this.dimension))
+    const node = nodeOf(this)
+    return convert(node, unitFor(unit, node.dimension))
   }
 
   compare(other: Quantity): number {
-    return this.value.cmp(convert(nodeLike(this, other), this.unit).value)
+    const node = nodeOf(this)
+    return node.value.cmp(convert(nodeLike(node, other), node.unit).value)
   }
 
   equals(other: Quantity): boolean {
-    return this.compare(other) === 0
+    return nodeOf(this).compare(other) === 0
   }
 
   named(naming: Naming): Node {
-    const merged = Object.freeze({ ...this.naming, ...readNaming(naming) })
-    return new GraphNode(this.value, this.unit, this.rule, this.operands, this.settings, this.input, merged)
+    const { value, unit, rule, operands, settings, input, naming: own } = nodeOf(this) as GraphNode
+    const merged = Object.freeze({ ...own, ...readNaming(naming) })
+    return new GraphNode(value, unit, rule, operands, settings, input, merged)
   }
 
   toString(): string {
-    return writeQuantity(this)
+    return writeQuantity(nodeOf(this))
   }
 
   toJSON(): QuantityJSON {
-    return quantityJSON(this)
+    return quantityJSON(nodeOf(this))
   }
 
   [Symbol.toPrimitive](hint: string): string {

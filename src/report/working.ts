@@ -48,7 +48,7 @@ export interface WriteWorkingOptions {
  */
 export function writeWorking(worked: Working, format: SheetFormat = 'text', options: WriteWorkingOptions = {}): string {
   if (!Array.isArray(worked?.steps) || !Array.isArray(worked.given)) throw notAWorking(worked)
-  const layout = Object.hasOwn(layouts, format) ? layouts[format] : undefined
+  const layout = typeof format === 'string' && Object.hasOwn(layouts, format) ? layouts[format] : undefined
   if (layout === undefined) throw unknownFormat(format, Object.keys(layouts))
   const notation = workingNotations[format]
   const lists = worked.steps.length === 0 || options.given === true

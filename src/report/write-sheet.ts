@@ -14,7 +14,7 @@ const writers: Readonly<Record<SheetFormat, (sheet: Sheet) => string>> = {
 
 /** Writes a sheet in one of the formats. */
 export function writeSheet(sheet: Sheet, format: SheetFormat): string {
-  const write = Object.hasOwn(writers, format) ? writers[format] : undefined
+  const write = typeof format === 'string' && Object.hasOwn(writers, format) ? writers[format] : undefined
   if (write !== undefined) return write(sheet)
   throw unknownFormat(format, Object.keys(writers))
 }

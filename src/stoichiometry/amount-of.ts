@@ -1,5 +1,6 @@
 import { type FormulaLike, formulaOf } from '../formula/index.js'
 import { type Quantity, sum } from '../quantity/index.js'
+import { anObject, listOf } from './bounds.js'
 import { namedAmount } from './naming.js'
 import { speciesKey } from './species.js'
 import type { StagesRun } from './stage.js'
@@ -11,7 +12,8 @@ import type { SpeciesAmount } from './supplies.js'
  * @param amounts - What a calculation gave: what was used, made or left.
  * @param formula - The species, written in any way.
  * @returns The amount in mol; undefined where the list does not have the species, as for water that is not counted.
- * @throws {@link FormulaError} the codes of `parseFormula`, such as `formula/unknown-symbol`.
+ * @throws {@link FormulaError} the codes of `parseFormula`, such as `formula/unknown-symbol`; {@link StoichiometryError}
+ *   `stoichiometry/not-an-object`.
  * @source A look-up: no rule.
  *
  * @example
@@ -25,7 +27,7 @@ import type { SpeciesAmount } from './supplies.js'
  */
 export function amountOf(amounts: readonly SpeciesAmount[], formula: FormulaLike): Quantity<'amount'> | undefined {
   const wanted = speciesKey(formula)
-  return amounts.find((entry) => speciesKey(entry.formula) === wanted)?.amount
+  return listOf(amounts, 'a list of amounts').find((entry) => speciesKey(entry.formula) === wanted)?.amount
 }
 
 /**
@@ -35,7 +37,8 @@ export function amountOf(amounts: readonly SpeciesAmount[], formula: FormulaLike
  * @param run - What {@link runStages} gave.
  * @param formula - The species.
  * @returns The amount in mol; undefined where no stage uses it.
- * @throws {@link FormulaError} the codes of `parseFormula`, such as `formula/unknown-symbol`.
+ * @throws {@link FormulaError} the codes of `parseFormula`, such as `formula/unknown-symbol`; {@link StoichiometryError}
+ *   `stoichiometry/not-an-object`.
  * @source Common practice, no source.
  *
  * @example
@@ -55,7 +58,8 @@ export function amountOf(amounts: readonly SpeciesAmount[], formula: FormulaLike
  * ```
  */
 export function amountUsedInAll(run: StagesRun, formula: FormulaLike): Quantity<'amount'> | undefined {
-  const used = run.stages.flatMap((stage) => amountOf(stage.used, formula) ?? [])
+  const { stages } = anObject(run, 'what runStages gives')
+  const used = listOf(stages, 'the stages that runStages gives').flatMap((stage) => amountOf(stage.used, formula) ?? [])
   if (used.length === 0) return undefined
   const of = formulaOf(formula).text
   return namedAmount(sum(used), of, `amount of ${of} that reacts in all stages`)

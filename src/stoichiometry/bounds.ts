@@ -25,10 +25,20 @@ export function partOfWhole(q: Quantity<'ratio'>): Quantity<'ratio'> {
   })
 }
 
+/** Makes sure that a list of objects was handed over. */
+export function listOf<T>(value: readonly T[], expected: string): readonly T[] {
+  if (!Array.isArray(value)) throw notAnObject(value, expected)
+  return value.map((each: T) => anObject(each, expected))
+}
+
 /** Makes sure that an object was handed over. */
 export function anObject<T>(value: T, expected: string): T {
   if (typeof value === 'object' && value !== null) return value
-  throw new StoichiometryError({
+  throw notAnObject(value, expected)
+}
+
+function notAnObject(value: unknown, expected: string): StoichiometryError {
+  return new StoichiometryError({
     code: 'stoichiometry/not-an-object',
     message: `${showFound(value)} is no object with named numbers.`,
     found: showFound(value),

@@ -1,0 +1,68 @@
+import { isSaltwrightError, showFound } from '../errors.js'
+import { isQuantity } from '../quantity/index.js'
+import { type ReportCode, ReportError } from './report-error.js'
+
+/** A kind of document that reports are written of. */
+interface DocumentKind {
+  /** The error for anything else. */
+  readonly code: Extract<ReportCode, 'report/not-a-plan' | 'report/not-an-assessment'>
+  /** What it is called. */
+  readonly name: string
+  /** What its `format` says. */
+  readonly format: string
+  /** One of its quantities, which is plain data once it has been JSON. */
+  readonly sample: (document: never) => unknown
+  /** The function that makes it. */
+  readonly maker: string
+}
+
+/** The plan of a preparation. */
+export const planKind: DocumentKind = {
+  code: 'report/not-a-plan',
+  name: 'the plan of a preparation',
+  format: 'saltwright/plan@1',
+  sample: ({ theoretical }: { readonly theoretical: { readonly mass: unknown } }) => theoretical.mass,
+  maker: 'planPreparation',
+}
+
+/** The plan of a class. */
+export const classPlanKind: DocumentKind = {
+  code: 'report/not-a-plan',
+  name: 'the plan of a class',
+  format: 'saltwright/class-plan@1',
+  sample: ({ liquidWaste }: { readonly liquidWaste: unknown }) => liquidWaste,
+  maker: 'planClass',
+}
+
+/** An assessment. */
+export const assessmentKind: DocumentKind = {
+  code: 'report/not-an-assessment',
+  name: 'an assessment',
+  format: 'saltwright/assessment@1',
+  sample: ({ percentYield }: { readonly percentYield: unknown }) => percentYield,
+  maker: 'assessPreparation',
+}
+
+/** Writes a report of a document, after a look at whether it is one; a forged one that cannot be written is none. */
+export function reportOf<T, R>(kind: DocumentKind, document: T, write: (document: T) => R): R {
+  try {
+    if (isOfKind(kind, document)) return write(document)
+  } catch (error) {
+    if (isSaltwrightError(error)) throw error
+  }
+  throw notOfKind(kind, document)
+}
+
+function isOfKind({ format, sample }: DocumentKind, document: unknown): boolean {
+  return (document as { readonly format: unknown }).format === format && isQuantity(sample(document as never))
+}
+
+function notOfKind({ code, name, maker }: DocumentKind, found: unknown): ReportError {
+  return new ReportError({
+    code,
+    message: `${showFound(found)} is not ${name}.`,
+    found: showFound(found),
+    expected: `${name}, as ${maker} gives it`,
+    hint: `A document that was stored as JSON is made again by ${maker}, from the recipe in it.`,
+  })
+}
