@@ -27,16 +27,16 @@ export function complexName(units: readonly Unit[], charge: number): string | un
   if (complex === undefined) return undefined
   const { central, bound } = complex
   const number = bound.reduce((sum, { row, count }) => sum - row.charge * count, charge)
-  const oxidation = isKnown(central.symbol, number) ? romanNumeral(number) : undefined
+  const oxidation = number <= greatestOxidation(central.symbol, bound) ? romanNumeral(number) : undefined
   const around = ligandNames(bound)
   if (oxidation === undefined || around === undefined) return undefined
   return `${around}${charge < 0 ? central.ate : elementInfo(central.symbol).name}(${oxidation})`
 }
 
-/** Whether a central atom is known with an oxidation number; ligands that take electrons may lower it at will. */
-function isKnown(symbol: string, oxidation: number): boolean {
+/** The greatest oxidation number a central atom is known with; oxygen and nitrogen atoms may raise it to that of the group. */
+function greatestOxidation(symbol: string, bound: readonly Bound[]): number {
   const [, greatest] = widestRange(symbol) as readonly [number, number]
-  return oxidation <= greatest
+  return bound.some(({ row }) => row.charge < -1) ? 8 : greatest
 }
 
 function complexOf(units: readonly Unit[]): Complex | undefined {
@@ -45,6 +45,11 @@ function complexOf(units: readonly Unit[]): Complex | undefined {
   if (centre === undefined || others.length > 0 || centre.count !== 1) return undefined
   const [before, after] = [boundIn(units.slice(0, centre.at)), boundIn(units.slice(centre.at + 1))]
   return before && after && { central: centre.row, bound: joined([...before, ...after]) }
+}
+
+/** Whether a complex of these pieces has a central atom of the tables. */
+export function hasCentralAtom(units: readonly Unit[]): boolean {
+  return units.some((unit) => centralAt(unit).length > 0)
 }
 
 function centralAt(unit: Unit): readonly CentralAtomRow[] {

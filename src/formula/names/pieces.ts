@@ -6,7 +6,7 @@ import { cations } from '../tables/cations.js'
 import { complexIons } from '../tables/complex-ions.js'
 import { plainCations } from '../tables/plain-cations.js'
 import type { Atom, Unit } from '../tree.js'
-import { complexName } from './complex-name.js'
+import { complexName, hasCentralAtom } from './complex-name.js'
 import type { Piece, Reading } from './constituent.js'
 import { romanNumeral } from './numerals.js'
 import { unitText } from './unit-text.js'
@@ -44,12 +44,12 @@ export function wholePiece(units: readonly Unit[]): Piece | undefined {
   return readings.length === 0 ? undefined : known(text, readings)
 }
 
-/** `(SO4)3`, `[Fe(CN)6]`: an ion of the tables, or a complex whose charge follows from the rest. */
+/** `(SO4)3`, `[Fe(CN)6]`: a complex whose charge follows from the rest, or an ion of the tables. */
 function groupStep(units: readonly Unit[], count: number, bracket: string): Step | undefined {
+  if (bracket === '[' && hasCentralAtom(units)) return { piece: complexPiece(units, count), length: 1 }
   const text = unitText(units)
   const readings = readingsOf(text, count)
-  if (readings.length > 0) return { piece: known(text, readings), length: 1 }
-  return bracket === '[' ? { piece: complexPiece(units, count), length: 1 } : undefined
+  return readings.length === 0 ? undefined : { piece: known(text, readings), length: 1 }
 }
 
 function complexPiece(units: readonly Unit[], count: number): Piece {

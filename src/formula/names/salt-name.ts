@@ -33,8 +33,21 @@ function withNumber({ name, count, charge, formula }: Constituent): string | und
   return multiplied(name, count, isGrouped)
 }
 
+/** Oxoanions that are not known to join into larger ones: two of them need no brackets. */
+const single = [
+  'nitrate',
+  'nitrite',
+  'chlorate',
+  'perchlorate',
+  'bromate',
+  'iodate',
+  'formate',
+  'acetate',
+  'thiocyanate',
+]
+
 function isOxoanion(name: string): boolean {
-  return name.endsWith('ate') || name.endsWith('ite')
+  return (name.endsWith('ate') || name.endsWith('ite')) && !single.includes(name)
 }
 
 /** Whether a name with a prefix is the name of another anion: disulfide. */

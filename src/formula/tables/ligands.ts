@@ -29,6 +29,7 @@ export const ligands: readonly LigandRow[] = [
   { formula: 'I', charge: -1, name: 'iodido', also: ['iodo'], source: tableIX },
   { formula: 'H', charge: -1, name: 'hydrido', source: tableIX },
   { formula: 'OH', charge: -1, name: 'hydroxido', also: ['hydroxo'], source: tableIX },
+  { formula: 'N', charge: -3, name: 'nitrido', source: tableIX },
   { formula: 'O', charge: -2, name: 'oxido', also: ['oxo'], source: tableIX },
   { formula: 'CN', charge: -1, name: 'cyanido', also: ['cyano'], source: tableIX },
   { formula: 'N3', charge: -1, name: 'azido', source: tableIX },
