@@ -13,6 +13,12 @@ export { planBenches, planClass } from './plan-class.js'
 export type { Excess, Plan, PlannedStage, PlannedSupply } from './plan-type.js'
 export type { Portion } from './portion.js'
 export { type PreparationCode, PreparationError } from './preparation-error.js'
+export {
+  calculationJsonSchema,
+  calculationSchema,
+  quantityJsonSchema,
+  quantitySchema,
+} from './quantity-schema.js'
 export type {
   LiquidSupply,
   MadeFrom,

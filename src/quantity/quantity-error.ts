@@ -43,7 +43,7 @@ export type QuantityCode =
  * ```ts
  * import { quantity } from 'saltwright/quantity'
  *
- * quantity('3,98 g') // throws quantity/decimal-comma
+ * quantity('3,98 g' as string) // throws quantity/decimal-comma
  * quantity('3.98 g').dividedBy(quantity('0.00 mL')) // throws quantity/division-by-zero
  * ```
  */

@@ -76,7 +76,7 @@ export function fromReadings(readings: readonly (string | Quantity)[], options: 
  * ```ts
  * import { correlationOfReadings } from 'saltwright/quantity'
  *
- * correlationOfReadings(['5.007', '4.994', '5.005'], ['19.663', '19.639', '19.640']).toFixed(2) // => '0.56'
+ * correlationOfReadings(['5.007', '4.994', '5.005'], ['19.663', '19.639', '19.640']).toFixed(2) // => '0.65'
  * ```
  */
 export function correlationOfReadings(a: readonly (string | Quantity)[], b: readonly (string | Quantity)[]): number {
