@@ -1,0 +1,138 @@
+import type { Decimal } from '../decimal.js'
+import { type Quantity, type RoundTo, roundTo, type TieRule } from '../quantity/index.js'
+import { roundToPlace } from '../quantity/rounding.js'
+import { figuresAt } from '../quantity/significance.js'
+import type { Statement } from './statement.js'
+
+/**
+ * How many figures an answer should have. `"at least three"`: no more than its inputs justify, and three, or as many as they justify where
+ * that is fewer. `"justified"`: exactly as many as its inputs justify. `"any"`: as many as were written. Or so many figures, or to a place.
+ */
+export type RequiredFigures = 'at least three' | 'justified' | 'any' | RoundTo
+
+/** In what a right value differs from how it should be written. */
+export type RoundingRemarkKind =
+  /** More figures than the inputs justify, or than asked for. */
+  | 'too many figures'
+  /** Fewer figures than the inputs justify, or than asked for. */
+  | 'too few figures'
+  /** Rounded by the other rule for a lone 5. */
+  | 'other tie rule'
+  /** Cut off after the last digit, not rounded. */
+  | 'cut off'
+  /** The last digit is one too large. */
+  | 'rounded away'
+
+/** That a value is right and its digits are not as they should be. */
+export interface RoundingRemark {
+  /** In what. */
+  readonly kind: RoundingRemarkKind
+  /** How many figures were stated. */
+  readonly stated: number
+  /** How many there should be; `null` where the number is exact and may have any. */
+  readonly right: number | null
+  /** For a lone 5: by which rule it was rounded. */
+  readonly rule?: TieRule
+}
+
+/** How closely an answer is looked at. */
+export interface Exactness {
+  /** The rule for a lone 5; both are accepted unless said. */
+  readonly ties?: TieRule | undefined
+  /** How many figures are right; `"at least three"` unless said. */
+  readonly figures?: RequiredFigures | undefined
+  /** The place to which an instrument shows it: a statement to it is never too short. */
+  readonly readableTo?: number | undefined
+}
+
+/** That an answer has the right value: as it should be, or with a remark on its digits. */
+export interface Agreement {
+  /** What is not as it should be; undefined where all is. */
+  readonly remark: RoundingRemark | undefined
+}
+
+const bothRules: readonly TieRule[] = ['half-even', 'half-up']
+
+/** Compares an answer with the right value in its unit; undefined where the value itself differs. */
+export function agreementOf(right: Quantity, statement: Statement, exactness: Exactness): Agreement | undefined {
+  const { places } = statement
+  const accepted = exactness.ties === undefined ? bothRules : [exactness.ties]
+  const at = places.find((place) => ruleThatGives(right.value, statement.value, place, accepted) !== undefined)
+  if (at !== undefined) return { remark: figuresRemark(right, statement.value, at, exactness) }
+  const remark = [otherRule, beyondJustified, oneOff]
+    .map((look) => look(right, statement.value, places[0] as number))
+    .find((found) => found !== undefined)
+  return remark && { remark }
+}
+
+/** Whether a value, rounded by either rule to a place, is a number. */
+export function givesAt(value: Decimal, stated: Decimal, place: number): boolean {
+  return ruleThatGives(value, stated, place, bothRules) !== undefined
+}
+
+function ruleThatGives(value: Decimal, stated: Decimal, place: number, rules: readonly TieRule[]): TieRule | undefined {
+  return rules.find((rule) => roundToPlace(value, place, rule).eq(stated))
+}
+
+function otherRule(right: Quantity, stated: Decimal, place: number): RoundingRemark | undefined {
+  const rule = ruleThatGives(right.value, stated, place, bothRules)
+  return rule && { kind: 'other tie rule', ...figuresOf(right, stated, place), rule }
+}
+
+/** Right as far as the figures are justified; the digits behind say nothing. */
+function beyondJustified(right: Quantity, stated: Decimal, place: number): RoundingRemark | undefined {
+  const last = right.place
+  if (last === null || place >= last) return undefined
+  const isRight = bothRules.some((rule) => givesAt(right.value, roundToPlace(stated, last, rule), last))
+  return isRight ? { kind: 'too many figures', ...figuresOf(right, stated, place) } : undefined
+}
+
+/** With fewer figures a step of one is no matter of rounding any more. */
+const fewestForOneOff = 3
+
+function oneOff(right: Quantity, stated: Decimal, place: number): RoundingRemark | undefined {
+  const difference = stated.minus(right.value)
+  if (figuresAt(stated, place) < fewestForOneOff || !difference.abs().lt(`1e${place}`)) return undefined
+  const isCut = difference.isNegative() === right.value.isPositive()
+  return { kind: isCut ? 'cut off' : 'rounded away', ...figuresOf(right, stated, place) }
+}
+
+function figuresOf(right: Quantity, stated: Decimal, place: number): Pick<RoundingRemark, 'stated' | 'right'> {
+  return { stated: figuresAt(stated, place), right: right.significantFigures }
+}
+
+/** What is to be said of the figures of an answer whose value is right. */
+function figuresRemark(
+  right: Quantity,
+  stated: Decimal,
+  place: number,
+  exactness: Exactness,
+): RoundingRemark | undefined {
+  const { figures = 'at least three', readableTo } = exactness
+  if (figures === 'any') return undefined
+  const { stated: count } = figuresOf(right, stated, place)
+  const { fewest, most } = boundsOf(right, stated, figures)
+  if (most !== null && count > most) return { kind: 'too many figures', stated: count, right: most }
+  const isEnough = count >= fewest || (readableTo !== undefined && place <= readableTo)
+  return isEnough ? undefined : { kind: 'too few figures', stated: count, right: most ?? fewest }
+}
+
+interface Bounds {
+  readonly fewest: number
+  readonly most: number | null
+}
+
+const customaryFigures = 3
+
+function boundsOf(right: Quantity, stated: Decimal, figures: Exclude<RequiredFigures, 'any'>): Bounds {
+  if (typeof figures === 'object') return exactly(roundTo(right, figures).significantFigures as number)
+  const justified = right.significantFigures
+  if (justified === null) return { fewest: stated.eq(right.value) ? 0 : customaryFigures, most: null }
+  return figures === 'justified'
+    ? exactly(justified)
+    : { fewest: Math.min(customaryFigures, justified), most: justified }
+}
+
+function exactly(figures: number): Bounds {
+  return { fewest: figures, most: figures }
+}

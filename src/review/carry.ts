@@ -1,0 +1,83 @@
+import { attempt } from '../errors.js'
+import { exact, type Quantity, reconsider, type SingleChange, type Which } from '../quantity/index.js'
+import type { ReviewContext } from './context.js'
+import type { Review } from './review.js'
+import type { ChoiceQuestion, QuantityQuestion, Worksheet } from './worksheet.js'
+
+/** An earlier answer that later ones may have been reckoned with. */
+export interface Earlier {
+  /** The name of its question. */
+  readonly id: string
+  /** Whether it is wrong; otherwise it is the right number as it was rounded. */
+  readonly isWrong: boolean
+  /** What it stands for in later calculations. */
+  readonly replace: Which
+  /** As it was written. */
+  readonly stated: Quantity
+  /** What it was before it was rounded, as far as a slip explains it. */
+  readonly unrounded: Quantity | undefined
+}
+
+/** An expected answer after earlier answers, and which of them it depends on. */
+export interface Carried {
+  /** What should come out. */
+  readonly expected: Quantity
+  /** The questions whose answers it follows from. */
+  readonly follows: readonly string[]
+  /** Whether one of these answers is wrong; otherwise they are right and rounded. */
+  readonly fromWrong: boolean
+}
+
+/** What a number stands for in later calculations: molar masses are looked up again each time, all else is one quantity. */
+export function earlierNumber(
+  { id, expected }: QuantityQuestion,
+  { verdict, stated, candidates }: Review,
+): readonly Earlier[] {
+  const number = inUnitOf(expected, stated)
+  if (number === undefined) return []
+  const { role, of } = expected.naming
+  const replace = role === 'molar mass' && of !== undefined ? { role, of } : expected
+  const isWrong = verdict !== 'agrees' && verdict !== 'rounding'
+  return [{ id, isWrong, replace, stated: number, unrounded: isWrong ? candidates[0]?.value : undefined }]
+}
+
+/** The number that was stated, in the unit of the right answer where it has none; undefined for one of another kind. */
+function inUnitOf({ dimension, unit }: Quantity, stated: Quantity): Quantity | undefined {
+  if (stated.dimension === dimension) return stated
+  return stated.unit === '1' ? exact(`${stated.value.toString()} ${unit}` as '1 g') : undefined
+}
+
+/** A substance that was held to be the limiting one decides the theoretical amount of later calculations. */
+export function earlierChoice(
+  { id }: ChoiceQuestion,
+  formula: string,
+  { questions }: Worksheet,
+  { reactants = [] }: ReviewContext,
+): readonly Earlier[] {
+  const theory = questions.find((each) => each.id === 'theoretical-amount')
+  const chosen = reactants.find(({ of }) => of === formula)
+  if (theory?.kind !== 'quantity' || chosen === undefined) return []
+  return [{ id, isWrong: true, replace: theory.expected, stated: chosen.gives, unrounded: undefined }]
+}
+
+/** What may be expected after earlier answers: reckoned on with all of them as written, with the wrong ones, with those before they were rounded. */
+export function carriedOn(expected: Quantity, earlier: readonly Earlier[]): readonly Carried[] {
+  const wrong = earlier.filter(({ isWrong }) => isWrong)
+  const explained = wrong.map((each) => ({ ...each, stated: each.unrounded ?? each.stated }))
+  return [wrong, explained, earlier].flatMap((answers) => carried(expected, answers))
+}
+
+function carried(expected: Quantity, answers: readonly Earlier[]): readonly Carried[] {
+  const follows = answers.filter((answer) => after(expected, [answer]) !== expected)
+  const result = after(expected, follows)
+  if (follows.length === 0 || result === undefined) return []
+  const fromWrong = follows.some(({ isWrong }) => isWrong)
+  return [{ expected: result, follows: follows.map(({ id }) => id), fromWrong }]
+}
+
+/** The calculation with earlier answers in it, the latest first, as they hold the ones before; undefined where it cannot be done. */
+function after(expected: Quantity, answers: readonly Earlier[]): Quantity | undefined {
+  const changes = answers.map(({ replace, stated }): SingleChange => ({ replace, with: stated })).reverse()
+  const outcome = attempt(() => reconsider(expected, changes))
+  return outcome.ok ? outcome.value : undefined
+}

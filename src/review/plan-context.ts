@@ -1,0 +1,193 @@
+import type { Equation } from '../equation/index.js'
+import { fractionToDecimal } from '../fraction.js'
+import type { Assessment, Plan, PlannedSupply, RecipeSupply } from '../preparation/index.js'
+import { asDimension, type Dimension, exact, type Naming, type Quantity, quantity } from '../quantity/index.js'
+import { amountConcentration } from '../solution/index.js'
+import type { ReactantAtHand, ReviewContext } from './context.js'
+
+/** What was at hand beside a plan. */
+export interface PlanContextOptions {
+  /** What the bench recorded: its tares, its earlier weighings, what it really used. */
+  readonly assessment?: Assessment | undefined
+  /** The same preparation as it is printed, where the plan is at another scale. */
+  readonly printed?: Plan | undefined
+}
+
+/**
+ * What a person who works by a plan has at hand, and may take by mistake: the other reactants, the strengths of other bottles, excess
+ * factors, ratios of single steps, aliquots, other tares, earlier weighings, the equations and formulas of the recipe.
+ *
+ * @param plan - The plan.
+ * @param options - The assessment, for what was weighed; the plan at the printed scale.
+ * @returns The context for {@link reviewAnswer}.
+ * @throws Never for a plan that was made by `planPreparation`.
+ *
+ * @example
+ * ```ts
+ * import { planPreparation } from 'saltwright/preparation'
+ * import { contextOf, reviewAnswer } from 'saltwright/review'
+ *
+ * const plan = planPreparation({
+ *   format: 'saltwright/recipe@1',
+ *   title: 'Zinc sulfate heptahydrate',
+ *   product: 'ZnSO4·7H2O',
+ *   scale: { of: 'ZnO', amount: '0.0400 mol' },
+ *   stages: [{ name: 'dissolve and crystallise', equation: 'ZnO + H2SO4 + 6H2O -> ZnSO4·7H2O' }],
+ *   supplies: [
+ *     { form: 'solid', substance: 'ZnO' },
+ *     { form: 'solution', substance: 'H2SO4', concentration: '3.00 mol/L', excessFactor: '1.10' },
+ *   ],
+ * })
+ * const review = reviewAnswer(plan.theoretical.mass, '12.65 g', { context: contextOf(plan) })
+ * review.candidates.map(({ slips: [name] }) => name) // => ['excess-reagent-limits', 'excess-on-product']
+ * ```
+ */
+export function contextOf(plan: Plan, options: PlanContextOptions = {}): ReviewContext {
+  const { assessment, printed } = options
+  return {
+    reactants: reactantsOf(plan, assessment),
+    equations: equationsOf(plan),
+    formulas: formulasOf(plan),
+    atHand: [
+      ...excessFactors(plan),
+      ...strengths(plan),
+      ...stepRatios(plan),
+      ...aliquots(plan),
+      ...(printed?.supplies ?? []).map(({ exactMeasure }) => exactMeasure as Quantity),
+      ...(assessment === undefined ? [] : weighings(assessment)),
+    ],
+  }
+}
+
+/** The equations of a plan, the overall one first. */
+function equationsOf({ overall, stages }: Plan): readonly Equation[] {
+  return [overall, ...stages.map(({ equation }) => equation)]
+}
+
+function formulasOf(plan: Plan): readonly string[] {
+  const written = equationsOf(plan).flatMap(({ left, right }) => [...left, ...right].map(({ formula }) => formula.text))
+  return [...new Set([...written, ...plan.supplies.map(({ taken }) => taken)])]
+}
+
+interface Taken {
+  readonly of: string
+  readonly amount: Quantity<'amount'>
+  readonly equivalents: Quantity<'ratio'>
+  readonly measure: Quantity
+}
+
+/** What went in, and how much product each would give if it alone decided. */
+function reactantsOf(plan: Plan, assessment: Assessment | undefined): readonly ReactantAtHand[] {
+  const taken = assessment === undefined ? plannedTaken(plan) : usedTaken(assessment)
+  const least = taken.reduce<Quantity<'ratio'> | undefined>(
+    (found, { equivalents }) => (found === undefined || equivalents.compare(found) < 0 ? equivalents : found),
+    undefined,
+  )
+  if (least === undefined || least.value.isZero()) return []
+  const { amount: most } = (assessment ?? plan).theoretical
+  return taken.map(({ of, amount, equivalents, measure }) => ({
+    of,
+    amount,
+    gives: equivalents.equals(least) ? most : most.times(equivalents.dividedBy(least)),
+    mass: measure.dimension === 'mass' ? asDimension(measure, 'mass') : undefined,
+  }))
+}
+
+function plannedTaken({ supplies }: Plan): readonly Taken[] {
+  return supplies.flatMap(({ substance: of, amount, excess, exactMeasure: measure }) =>
+    excess === undefined ? [] : [{ of, amount, equivalents: excess.equivalents, measure }],
+  )
+}
+
+function usedTaken({ used }: Assessment): readonly Taken[] {
+  return used.flatMap(({ substance: of, amount, excess, measure }) =>
+    excess === undefined ? [] : [{ of, amount, equivalents: excess.equivalents, measure }],
+  )
+}
+
+type Measured = Exclude<RecipeSupply, { readonly form: 'unlimited' }>
+
+function suppliesOf({ recipe }: Plan): readonly Measured[] {
+  return recipe.supplies.flatMap((supply) => (supply.form === 'unlimited' ? [] : [supply]))
+}
+
+/** A number that the recipe says, exact, under a name. */
+function said<D extends Dimension>(text: string, dimension: D, naming: Naming): Quantity<D> {
+  return asDimension(exact(text), dimension).named(naming)
+}
+
+function excessFactors(plan: Plan): readonly Quantity[] {
+  return suppliesOf(plan).flatMap(({ substance: of, excessFactor }) =>
+    excessFactor === undefined ? [] : [said(excessFactor, 'ratio', { role: 'excess', of, label: `excess of ${of}` })],
+  )
+}
+
+/** Strengths of the solutions, of what they are made from, and what the labels of stocks say. */
+function strengths(plan: Plan): readonly Quantity[] {
+  const used = plan.supplies.flatMap(({ concentration }) => (concentration === undefined ? [] : [concentration]))
+  return [...used, ...suppliesOf(plan).flatMap((supply) => strengthsBehind(supply, plan))]
+}
+
+function strengthsBehind(supply: Measured, { recipe }: Plan): readonly Quantity[] {
+  const { substance: of } = supply
+  if (supply.form === 'stock') return label(supply, of)
+  if (supply.form !== 'solution' || supply.madeFrom === undefined || 'solid' in supply.madeFrom) return []
+  const { madeFrom } = supply
+  const names = { role: 'concentration', of, label: `concentration of the stock of ${of}` } as const
+  if ('concentration' in madeFrom) return [said(madeFrom.concentration, 'amountConcentration', names)]
+  const [massFraction, density] = label(madeFrom, of)
+  const weights = recipe.atomicWeights
+  const stock = { massFraction, density, basis: madeFrom.statedAs, substance: of, weights }
+  return [massFraction, density, amountConcentration(stock).named(names)]
+}
+
+function label(
+  { massFraction, density }: { readonly massFraction: string; readonly density: string },
+  of: string,
+): readonly [Quantity<'ratio'>, Quantity<'density'>] {
+  return [
+    said(massFraction, 'ratio', { role: 'mass fraction', of, label: `mass fraction of ${of}` }),
+    said(density, 'density', { role: 'density', of, label: `density of ${of}` }),
+  ]
+}
+
+/** Moles of a supply that one stage uses per mole of the scale substance, where several stages use it. */
+function stepRatios(plan: Plan): readonly Quantity[] {
+  return plan.supplies.flatMap((supply) => {
+    const steps = plan.stages.flatMap((stage) => usedIn(stage, supply, plan))
+    return steps.length < 2 ? [] : steps
+  })
+}
+
+function usedIn(
+  { equation, extent, name }: Plan['stages'][number],
+  { substance: of }: PlannedSupply,
+  { scale }: Plan,
+): readonly Quantity[] {
+  const term = equation.left.find(({ formula }) => formula.text === of)
+  if (term === undefined || scale.amount.value.isZero()) return []
+  const ratio = extent.times(exact(fractionToDecimal(term.coefficient).toNumber())).dividedBy(scale.amount)
+  return [ratio.named({ role: 'mole ratio', of, label: `ratio of "${name}" alone` })]
+}
+
+function aliquots({ recipe }: Plan): readonly Quantity[] {
+  return recipe.stages.flatMap(({ aliquot, name }) =>
+    aliquot === undefined ? [] : [said(aliquot, 'ratio', { role: 'aliquot', label: `part that goes on to "${name}"` })],
+  )
+}
+
+/** Tares of other vessels, and weighings before the last one. */
+function weighings({ records }: Assessment): readonly Quantity[] {
+  const { supplies = [], product } = records
+  const own = product.tare === undefined ? [] : [product.tare].flat()
+  const vessels = product.vessels?.flatMap(({ tare }) => [tare].flat()) ?? []
+  const others = supplies.flatMap(({ tare }) => (tare === undefined ? [] : [tare]))
+  return [
+    ...[...own, ...vessels, ...others].map((text) => read(text, { role: 'tare', label: `tare of ${text}` })),
+    ...(product.series?.slice(0, -1) ?? []).map((text) => read(text, { role: 'gross', label: `weighing of ${text}` })),
+  ]
+}
+
+function read(text: string, naming: Naming): Quantity {
+  return asDimension(quantity(text), 'mass').named(naming)
+}

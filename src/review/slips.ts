@@ -1,0 +1,34 @@
+import type { Slip } from './slip.js'
+import { copyingSlips } from './slips/copying.js'
+import { excessSlips } from './slips/excess.js'
+import { formulaSlips } from './slips/formulas.js'
+import { gasSlips } from './slips/gases.js'
+import { hydrateSlips } from './slips/hydrates.js'
+import { limitingSlips } from './slips/limiting.js'
+import { moleRatioSlips } from './slips/mole-ratios.js'
+import { puritySlips } from './slips/purities.js'
+import { roundingSlips } from './slips/rounding.js'
+import { solutionSlips } from './slips/solutions.js'
+import { unitSlips } from './slips/units.js'
+import { weighingSlips } from './slips/weighing.js'
+import { yieldSlips } from './slips/yields.js'
+
+/**
+ * Every slip that a review knows, each with what was done, what to look at, and where it was seen. Where it was seen says that it
+ * exists, not how common it is.
+ */
+export const slips: readonly Slip[] = [
+  ...hydrateSlips,
+  ...formulaSlips,
+  ...moleRatioSlips,
+  ...limitingSlips,
+  ...excessSlips,
+  ...unitSlips,
+  ...weighingSlips,
+  ...roundingSlips,
+  ...yieldSlips,
+  ...solutionSlips,
+  ...gasSlips,
+  ...puritySlips,
+  ...copyingSlips,
+]

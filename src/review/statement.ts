@@ -1,0 +1,65 @@
+import type { Decimal } from '../decimal.js'
+import { showFound } from '../errors.js'
+import {
+  type Dimension,
+  isQuantity,
+  type Quantity,
+  tryQuantity,
+  type Unit,
+  type WholeNumberZeros,
+} from '../quantity/index.js'
+import { figuresAt } from '../quantity/significance.js'
+import { ReviewError } from './review-error.js'
+
+/** An answer as it was stated. */
+export interface Statement {
+  /** The answer as a quantity. */
+  readonly quantity: Quantity
+  /** Its number. */
+  readonly value: Decimal
+  /** Its unit; `1` where none was written. */
+  readonly unit: Unit
+  /** What it measures. */
+  readonly dimension: Dimension
+  /** Exponents of ten that its last digit may have, the finest first: several where trailing zeros of a whole number leave it open. */
+  readonly places: readonly number[]
+}
+
+/** Reads an answer: text, or a quantity. */
+export function readStatement(stated: unknown, zeros: WholeNumberZeros | undefined): Statement {
+  const quantity = isQuantity(stated) ? stated : readText(stated, zeros)
+  const { value, unit, dimension } = quantity
+  return { quantity, value, unit, dimension, places: placesOf(quantity) }
+}
+
+function readText(stated: unknown, zeros: WholeNumberZeros | undefined): Quantity {
+  const read = tryQuantity(stated, zeros === undefined ? {} : { wholeNumberZeros: zeros })
+  if (read.ok) return read.value
+  const { message, position, expected, hint } = read.error
+  throw new ReviewError({
+    code: 'review/unreadable-answer',
+    message: `The answer cannot be read: ${message}`,
+    position,
+    found: showFound(stated),
+    expected,
+    hint,
+  })
+}
+
+/** More digits than this are taken from no exact result. */
+const mostDigits = 15
+
+/** A whole number with zeros behind its first digit is taken for no less than two figures: 58 % is not 100 %. */
+const fewestFigures = 2
+
+function placesOf({ input, place, value }: Quantity): readonly number[] {
+  if (input === undefined) return [place ?? Math.max(-value.dp(), value.e + 1 - mostDigits)]
+  if (!input.ambiguous) return [input.writtenPlace]
+  const coarsest = Math.max(0, Math.min(input.writtenPlace, value.e + 1 - fewestFigures))
+  return Array.from({ length: coarsest + 1 }, (_, index) => index)
+}
+
+/** How many figures an answer was stated to. */
+export function statedFigures({ value, places }: Statement): number {
+  return figuresAt(value, places[0] as number)
+}

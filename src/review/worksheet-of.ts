@@ -1,0 +1,110 @@
+import type { Plan, PlannedSupply } from '../preparation/index.js'
+import type { Quantity } from '../quantity/index.js'
+import type { ReviewContext } from './context.js'
+import { contextOf } from './plan-context.js'
+import type { ChoiceQuestion, QuantityQuestion, Question, Worksheet, WorksheetOptions } from './worksheet.js'
+
+/**
+ * The questions that a plan answers: amount and mass or volume of every supply, what limits, the molar mass of the product, the theoretical
+ * yield; and with an assessment the mass of product and the per cent yield.
+ *
+ * @param plan - The plan of a bench.
+ * @param options - Its assessment, and the plan as printed where it is at another scale.
+ * @returns The questions in the order in which they are worked through, each with its right answer.
+ * @throws Never for a plan that was made by `planPreparation`.
+ *
+ * @example
+ * ```ts
+ * import { planPreparation } from 'saltwright/preparation'
+ * import { worksheetOf } from 'saltwright/review'
+ *
+ * const plan = planPreparation({
+ *   format: 'saltwright/recipe@1',
+ *   title: 'Zinc sulfate heptahydrate',
+ *   product: 'ZnSO4·7H2O',
+ *   scale: { of: 'ZnO', amount: '0.0400 mol' },
+ *   stages: [{ name: 'dissolve and crystallise', equation: 'ZnO + H2SO4 + 6H2O -> ZnSO4·7H2O' }],
+ *   supplies: [
+ *     { form: 'solid', substance: 'ZnO' },
+ *     { form: 'solution', substance: 'H2SO4', concentration: '3.00 mol/L', excessFactor: '1.10' },
+ *   ],
+ * })
+ * worksheetOf(plan).questions.map(({ id }) => id).slice(0, 4)
+ * // => ['amount-of-ZnO', 'mass-of-ZnO', 'amount-of-H2SO4', 'volume-of-H2SO4']
+ * ```
+ */
+export function worksheetOf(plan: Plan, options: WorksheetOptions = {}): Worksheet {
+  const { assessment } = options
+  const { theoretical } = assessment ?? plan
+  const { formula, molarMass } = plan.product
+  const questions: readonly Question[] = [
+    ...plan.supplies.flatMap(supplyQuestions),
+    ...limitingQuestion(plan, (assessment ?? plan).limiting),
+    asked('molar-mass-of-product', `What is the molar mass of ${formula}?`, molarMass),
+    asked('theoretical-amount', `How many moles of ${formula} can there be at most?`, theoretical.amount),
+    asked('theoretical-yield', `What mass of ${formula} can there be at most?`, theoretical.mass),
+    ...(assessment === undefined
+      ? []
+      : [
+          asked('product-mass', `What mass of ${formula} was obtained?`, assessment.actual.mass),
+          asked('percent-yield', 'What is the yield in per cent?', assessment.percentYield),
+        ]),
+  ]
+  return Object.freeze({
+    title: plan.recipe.title,
+    questions: numbered(questions),
+    context: lazyContext(plan, options),
+  })
+}
+
+/** A context that is only worked out where an answer is wrong. */
+function lazyContext(plan: Plan, options: WorksheetOptions): ReviewContext {
+  let made: ReviewContext | undefined
+  const context = (): ReviewContext => {
+    made ??= contextOf(plan, options)
+    return made
+  }
+  return {
+    get reactants() {
+      return context().reactants
+    },
+    get equations() {
+      return context().equations
+    },
+    get formulas() {
+      return context().formulas
+    },
+    get atHand() {
+      return context().atHand
+    },
+  }
+}
+
+function asked(id: string, asks: string, expected: Quantity, readableTo?: number): QuantityQuestion {
+  return { kind: 'quantity', id, asks, expected, readableTo }
+}
+
+function supplyQuestions(supply: PlannedSupply): readonly QuantityQuestion[] {
+  const { substance, name, taken, by, amount, exactMeasure, measure } = supply
+  const [what, of, verb] = by === 'weigh' ? ['mass', taken, 'weighed'] : ['volume', substance, 'measured out']
+  return [
+    asked(`amount-of-${substance}`, `What amount of ${substance} is taken?`, amount),
+    asked(`${what}-of-${of}`, `What ${what} of ${name} is ${verb}?`, exactMeasure, measure.input?.writtenPlace),
+  ]
+}
+
+/** Which supply limits: a question only where there are several. */
+function limitingQuestion({ supplies }: Plan, right: readonly string[]): readonly ChoiceQuestion[] {
+  const choices = new Map(supplies.map(({ substance, name }) => [substance, { formula: substance, name }]))
+  if (choices.size < 2) return []
+  const asks = 'Which of the supplies decides how much product there can be?'
+  return [{ kind: 'choice', id: 'limiting-reagent', asks, choices: [...choices.values()], right }]
+}
+
+/** Tells questions of one name apart, as where a substance goes in twice: the second gets a 2. */
+function numbered(questions: readonly Question[]): readonly Question[] {
+  return questions.map((question, index) => {
+    const before = questions.slice(0, index).filter(({ id }) => id === question.id).length
+    return before === 0 ? question : { ...question, id: `${question.id}-${before + 1}` }
+  })
+}

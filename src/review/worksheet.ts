@@ -1,0 +1,62 @@
+import type { Assessment, Plan } from '../preparation/index.js'
+import type { Quantity } from '../quantity/index.js'
+import type { ReviewContext } from './context.js'
+
+/** A question whose answer is a number with its unit. */
+export interface QuantityQuestion {
+  /** `quantity`. */
+  readonly kind: 'quantity'
+  /** Its name in a filled worksheet: `mass-of-ZnO`. */
+  readonly id: string
+  /** What is asked. */
+  readonly asks: string
+  /** The right answer, unrounded, with all that it is made from. */
+  readonly expected: Quantity
+  /** Exponent of ten of the last digit that the instrument shows; absent where none is read. */
+  readonly readableTo: number | undefined
+}
+
+/** A question whose answer is one of several substances. */
+export interface ChoiceQuestion {
+  /** `choice`. */
+  readonly kind: 'choice'
+  /** Its name in a filled worksheet. */
+  readonly id: string
+  /** What is asked. */
+  readonly asks: string
+  /** What can be chosen, as formulas and as they are called. */
+  readonly choices: readonly { readonly formula: string; readonly name: string }[]
+  /** The right ones, as formulas: usually one. */
+  readonly right: readonly string[]
+}
+
+/** A question of a worksheet. */
+export type Question = QuantityQuestion | ChoiceQuestion
+
+/** The questions that a plan answers, in the order in which they are worked through. */
+export interface Worksheet {
+  /** What is prepared. */
+  readonly title: string
+  /** The questions. */
+  readonly questions: readonly Question[]
+  /** What is at hand beside them. */
+  readonly context: ReviewContext
+}
+
+/** What a worksheet is made from beside the plan. */
+export interface WorksheetOptions {
+  /** What the bench recorded: adds the mass of product and the per cent yield. */
+  readonly assessment?: Assessment | undefined
+  /** The same preparation as it is printed, where the plan is at another scale. */
+  readonly printed?: Plan | undefined
+}
+
+/** A worksheet as it was handed in, as plain JSON. */
+export interface FilledWorksheet {
+  /** `saltwright/worksheet@1`. */
+  readonly format: 'saltwright/worksheet@1'
+  /** Whose it is: `Bench 1`. */
+  readonly bench?: string
+  /** Answers by the names of their questions, as written: `"3.255 g"`. What was left empty is left out, or an empty text. */
+  readonly answers: Readonly<Record<string, string>>
+}
