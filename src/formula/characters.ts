@@ -20,7 +20,6 @@ const dots = '·•∙⋅‧・･●˙ꞏ⸱×\u0387'
 const spaces = ' \u00a0\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000'
 /** Minus signs and the dashes used for them. */
 const minuses = '-\u2212\u2013\u2010\u2011\u207b'
-const pluses = '+\u207a'
 const subscripts = '₀₁₂₃₄₅₆₇₈₉'
 const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹'
 /** Fractions that are one character, with what they stand for. */
@@ -70,9 +69,13 @@ function raisedValue(text: string, at: number): number {
 
 /** 1 for a plus, -1 for a minus, on the line or raised; 0 for any other character. */
 export function signAt(text: string, at: number): number {
-  if (at >= text.length) return 0
-  const character = text.charAt(at)
-  if (pluses.includes(character)) return 1
+  const code = text.charCodeAt(at)
+  if (code < 0x2010) return code === 43 ? 1 : code === 45 ? -1 : 0
+  return at < text.length ? wideSign(text.charAt(at)) : 0
+}
+
+function wideSign(character: string): number {
+  if (character === '⁺') return 1
   return minuses.includes(character) ? -1 : 0
 }
 
@@ -131,4 +134,9 @@ function kindsByCode(): Map<number, number> {
 
 function narrowKinds(): Uint8Array {
   return Uint8Array.from({ length: 256 }, (_, code) => wide.get(code) ?? nothing)
+}
+
+/** The bracket that closes an opening one. */
+export function closingOf(bracket: string): string {
+  return ')]}'.charAt('([{'.indexOf(bracket))
 }

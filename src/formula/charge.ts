@@ -1,6 +1,7 @@
 import {
   caret,
   closing,
+  closingOf,
   digit,
   digitValue,
   dot,
@@ -12,6 +13,7 @@ import {
   superscript,
 } from './characters.js'
 import { badCharge, notCharge, secondCharge, signInside } from './charge-complaints.js'
+import { loneCharge } from './reader-complaints.js'
 import { addAtoms, chargePlace, mark, type Scan } from './scan.js'
 
 /** A charge as written, and the place behind it. */
@@ -89,8 +91,9 @@ export function readCharge(scan: Scan): void {
 /** A charge in brackets of its own, as in `SO4(2-)`; whether there was one. */
 export function readBracketedCharge(scan: Scan): boolean {
   const { text, at: start } = scan
-  const charge = closed(text, chargeAt(text, start + 1))
+  const charge = closed(text, start, chargeAt(text, start + 1))
   if (charge === undefined) return false
+  if (start === scan.segment) throw loneCharge(scan)
   checkCharge(scan, start, charge)
   addCharge(scan, start, charge)
   return true
@@ -101,12 +104,12 @@ function charged(text: string, from: number): Charge | undefined {
   const inBrackets = kindAt(text, from) === opening
   const at = inBrackets ? from + 1 : from
   const charge = chargeAt(text, at) ?? neutral(text, at)
-  return inBrackets ? closed(text, charge) : charge
+  return inBrackets ? closed(text, from, charge) : charge
 }
 
-/** The charge with the bracket that closes it. */
-function closed(text: string, charge: Charge | undefined): Charge | undefined {
-  if (charge === undefined || kindAt(text, charge.next) !== closing) return undefined
+/** The charge with the bracket that closes the one at a place. */
+function closed(text: string, open: number, charge: Charge | undefined): Charge | undefined {
+  if (charge === undefined || text.charAt(charge.next) !== closingOf(text.charAt(open))) return undefined
   return { ...charge, next: charge.next + 1 }
 }
 

@@ -3,6 +3,7 @@ import {
   capital,
   caret,
   closing,
+  closingOf,
   digit,
   end,
   kindAt,
@@ -106,7 +107,7 @@ function openBracket(scan: Scan): void {
 
 function closeBracket(scan: Scan, start: number): void {
   const { text, at } = scan
-  const wanted = ')]}'.charAt('([{'.indexOf(text.charAt(start)))
+  const wanted = closingOf(text.charAt(start))
   if (text.charAt(at) !== wanted) throw unclosed(scan, start, wanted)
   scan.depth -= 1
   scan.at += 1

@@ -1,6 +1,14 @@
 import { Decimal } from '../decimal.js'
-import { type Span, showFound } from '../errors.js'
-import { type QuantityCode, QuantityError } from './quantity-error.js'
+import {
+  ambiguousZeros,
+  decimalComma,
+  exponentOutOfRange,
+  largestExponent,
+  longest,
+  notANumeral,
+  tooLong,
+  unknownZeros,
+} from './numeral-error.js'
 
 /**
  * What trailing zeros of a whole number without a decimal point mean ("250"): `"placeholders"` (they only show the size; the
@@ -14,13 +22,7 @@ const zerosChoices: readonly unknown[] = ['placeholders', 'significant', 'reject
 export function zerosChoice(given: unknown): WholeNumberZeros {
   if (given === undefined) return 'placeholders'
   if (zerosChoices.includes(given)) return given as WholeNumberZeros
-  throw new QuantityError({
-    code: 'quantity/unknown-option',
-    message: `${showFound(given)} is not a choice for wholeNumberZeros.`,
-    path: ['wholeNumberZeros'],
-    found: showFound(given),
-    expected: zerosChoices.join(', '),
-  })
+  throw unknownZeros(given, zerosChoices)
 }
 
 /** A number as written. */
@@ -32,11 +34,6 @@ export interface Numeral {
   /** True where trailing zeros of a whole number left it open which digit is the last significant one. */
   readonly ambiguous: boolean
 }
-
-/** Longest numeral that is read, in characters. */
-const longest = 100
-/** Largest power of ten, up or down, of a number that is read. */
-const largestExponent = 100
 
 interface Scan {
   readonly digits: string
@@ -101,10 +98,15 @@ export function readLeadingNumeral(text: string, offset = 0): WrittenNumeral {
   const last = exponent - (scan.decimals ?? 0)
   if (Math.abs(exponent) > largestExponent) throw exponentOutOfRange(text, offset)
   const digits = stripLeadingZeros(scan.digits)
-  const value = new Decimal(`${scan.negative ? '-' : ''}${digits}e${last}`)
-  if (Math.abs(value.e) > largestExponent) throw exponentOutOfRange(text, offset)
+  const value = inRange(new Decimal(`${scan.negative ? '-' : ''}${digits}e${last}`), text, offset)
   const idle = scan.decimals === null && scan.exponent === null ? trailingZeros(digits) : 0
   return { value, last, idle, end: scan.end }
+}
+
+/** A number that was read, unless its power of ten is beyond what is read. */
+export function inRange(value: Decimal, text: string, offset: number): Decimal {
+  if (Math.abs(value.e) <= largestExponent) return value
+  throw exponentOutOfRange(text, offset)
 }
 
 function scanNumeral(text: string, offset: number): Scan {
@@ -222,75 +224,4 @@ function trailingZeros(digits: string): number {
   let count = 0
   while (digits.charCodeAt(digits.length - 1 - count) === 48) count += 1
   return count
-}
-
-function notANumeral(text: string, at: number, offset: number): QuantityError {
-  return mistake(
-    'quantity/not-a-numeral',
-    text,
-    { start: offset + at, end: offset + text.length },
-    {
-      message: `${showFound(text)} is not a decimal numeral (character ${offset + at + 1}).`,
-      expected: 'digits, at most one decimal point, and perhaps a power of ten: 3.977, 2.50e2',
-    },
-  )
-}
-
-function decimalComma(text: string, at: number, offset: number): QuantityError {
-  return mistake(
-    'quantity/decimal-comma',
-    text,
-    { start: offset + at, end: offset + at + 1 },
-    {
-      message: `${showFound(text)} has a comma: it could be a decimal sign or a mark of thousands, so it is not read.`,
-      expected: 'a point as the decimal sign, and no mark of thousands',
-      hint: text.slice(0, longest).replace(',', '.'),
-    },
-  )
-}
-
-function tooLong(text: string, offset: number): QuantityError {
-  return mistake(
-    'quantity/too-long',
-    text,
-    { start: offset, end: offset + text.length },
-    {
-      message: `A numeral of more than ${longest} digits is not read.`,
-      expected: `at most ${longest} digits`,
-    },
-  )
-}
-
-function exponentOutOfRange(text: string, offset: number): QuantityError {
-  return mistake(
-    'quantity/exponent-out-of-range',
-    text,
-    { start: offset, end: offset + text.length },
-    {
-      message: `${showFound(text)} has a power of ten beyond ${largestExponent}.`,
-      expected: `a power of ten between -${largestExponent} and ${largestExponent}`,
-    },
-  )
-}
-
-function ambiguousZeros(text: string, offset: number): QuantityError {
-  return mistake(
-    'quantity/ambiguous-zeros',
-    text,
-    { start: offset, end: offset + text.length },
-    {
-      message: `${showFound(text)} does not say whether its trailing zeros are significant.`,
-      expected: 'a decimal point behind it, or a power of ten: 250. or 2.50e2',
-      hint: `${text.slice(0, longest)}.`,
-    },
-  )
-}
-
-function mistake(
-  code: QuantityCode,
-  text: string,
-  position: Span,
-  words: { readonly message: string; readonly expected: string; readonly hint?: string },
-): QuantityError {
-  return new QuantityError({ code, position, found: text.slice(0, longest), ...words })
 }

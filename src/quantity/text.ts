@@ -1,6 +1,7 @@
 import type { Decimal } from '../decimal.js'
 import { type Span, showFound } from '../errors.js'
 import {
+  inRange,
   type Numeral,
   readLeadingNumeral,
   readPowerOfTen,
@@ -82,9 +83,9 @@ function scaled(text: string, from: number, written: WrittenNumeral, spread: Dec
   const power = readPowerOfTen(text, from, offset)
   if (power === undefined) return { numeral: allDigits(written), spread, end: from }
   const { exponent, end } = power
-  const value = written.value.times(`1e${exponent}`)
+  const value = inRange(written.value.times(`1e${exponent}`), text, offset)
   const numeral = { value, place: written.last + exponent, ambiguous: false }
-  return { numeral, spread: spread.times(`1e${exponent}`), end }
+  return { numeral, spread: inRange(spread.times(`1e${exponent}`), text, offset), end }
 }
 
 /** Beside an uncertainty every digit was meant, trailing zeros included. */

@@ -49,6 +49,10 @@ describe('numbers', () => {
     expect(Object.is(quantity(text as '1 kg').place, 0)).toBe(true)
   })
 
+  it.each(['(42.48 ± 90e95)e6 g', '(342.56e96 ± 569)e6 g'])('%s: a power of ten behind brackets has bounds', (text) => {
+    expect(codeOf(() => quantity(text as '1 g'))).toBe('quantity/exponent-out-of-range')
+  })
+
   it.each(['1.5(2', '(1.5', '(1.5 ± 0.1'])('%s: the mistake lies within the text', (text) => {
     try {
       quantity(text as '1 g')
@@ -93,6 +97,9 @@ describe('formulas', () => {
     { text: 'Si12{+}^0.5Cu3+', code: 'formula/bad-charge' },
     { text: '[Na^+]2^+', code: 'formula/bad-charge' },
     { text: 'H(⅓Al)2', code: 'formula/misplaced-number' },
+    { text: '(-2]', code: 'formula/misplaced-charge' },
+    { text: '(2-)', code: 'formula/misplaced-charge' },
+    { text: 'SO4(2-]', code: 'formula/misplaced-number' },
   ])('$text is refused, as it could not be written again', ({ text, code }) => {
     expect(codeOf(() => parseFormula(text))).toBe(code)
   })
