@@ -89,7 +89,7 @@ interface Rounded {
 }
 
 /** An uncertainty to the digits that are written of it. */
-export function roundUncertainty(size: Decimal, digits: UncertaintyDigits, rounding: 'nearest' | 'up'): Rounded {
+function roundUncertainty(size: Decimal, digits: UncertaintyDigits, rounding: 'nearest' | 'up'): Rounded {
   if (digits !== 'three-digit') return toDigits(size, digits, rounding)
   const leading = size.times(`1e${2 - size.e}`)
   if (leading.gte(950)) return { size: new Decimal(`1e${size.e + 1}`), place: size.e }

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { atomicWeight } from '../../src/element/index.js'
+import { molarMass } from '../../src/formula/index.js'
 import {
   asDimension,
   type Change,
@@ -96,6 +98,20 @@ describe('the same calculation with something changed', () => {
     const double: Change = { replace: { symbol: 'M' }, with: (q) => q.times(exact(2)) }
     const nested = weightedSum([{ times: 1, of: oxide }]).named({ symbol: 'M' })
     expect(reconsider(nested, double).value.eq(oxide.value.times(4))).toBe(true)
+  })
+
+  it('the atomic weights of another set', () => {
+    const weights: Change = {
+      replace: { role: 'atomic weight' },
+      with: ({ naming }) => atomicWeight(naming.of as string, 'standard'),
+    }
+    const mass = quantity('0.0400 mol').times(molarMass('ZnSO4·7H2O'))
+    expect(mass.to('mg').value.toFixed(2)).toBe('11501.64')
+    const changed = reconsider(mass, weights)
+    expect(changed.value.eq(molarMass('ZnSO4·7H2O', { weights: 'standard' }).times(quantity('0.0400 mol')).value)).toBe(
+      true,
+    )
+    expect(reconsider(changed, weights)).toBe(changed) // they are the ones already
   })
 
   it('degrees Celsius stay so', () => {
