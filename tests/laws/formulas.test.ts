@@ -3,7 +3,7 @@ import { formatFormula, molarMass, parseFormula } from 'saltwright/formula'
 import { describe, expect, it } from 'vitest'
 import { addFractions, compareFractions, type Fraction, fractionOf, multiplyFractions } from '../../src/fraction.js'
 
-const symbols = ['H', 'C', 'N', 'O', 'Na', 'S', 'Cl', 'K', 'Ca', 'Fe', 'Co', 'Cu', 'Zn', 'I', 'Pb'] as const
+const symbols = ['H', 'C', 'N', 'O', 'Na', 'S', 'Cl', 'K', 'Ca', 'Fe', 'Co', 'Cu', 'Zn', 'Br', 'Pb'] as const
 const count = fc.integer({ min: 2, max: 30 }).map(String)
 const atom = fc.tuple(fc.constantFrom(...symbols), fc.oneof(fc.constant(''), count)).map((pair) => pair.join(''))
 const plain = fc.array(atom, { minLength: 1, maxLength: 5 }).map((atoms) => atoms.join(''))
