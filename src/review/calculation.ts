@@ -103,10 +103,16 @@ export function partsOf(q: Quantity): readonly Quantity[] {
   return q.rule === 'weightedSum' && q.naming.role === 'molar mass' ? [] : q.operands
 }
 
-/** Whether a quantity stands under a fraction line somewhere directly above it. */
+/** Whether a quantity, in whatever unit, stands under a fraction line directly above it. */
 export function isDivisor(calculation: Calculation, q: Quantity): boolean {
   const place = calculation.placeOf(q)
-  return calculation
-    .usersOf(q)
-    .some(({ rule, operands }) => rule === 'quotient' && calculation.placeOf(operands[1] as Quantity) === place)
+  return calculation.usersOf(q).some((user) => {
+    if (isForm(user)) return isDivisor(calculation, user)
+    return user.rule === 'quotient' && calculation.placeOf(user.operands[1] as Quantity) === place
+  })
+}
+
+/** Whether a quantity is its operand in another unit, or rounded. */
+function isForm({ rule }: Quantity): boolean {
+  return rule === 'conversion' || rule === 'rounded'
 }

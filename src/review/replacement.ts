@@ -17,6 +17,15 @@ export function instead(replace: Quantity, other: Quantity): Replacement {
   return { replace, with: () => other, estimate: () => value }
 }
 
+/** Two quantities in each other's place, as numbers of their own: otherwise the second change would undo the first. */
+export function swappedRound(one: Quantity, other: Quantity): readonly Replacement[] {
+  return [instead(one, asNumber(other)), instead(other, asNumber(one))]
+}
+
+function asNumber({ value, unit, naming }: Quantity): Quantity {
+  return exact(`${value.toString()} ${unit}` as '1 g', naming)
+}
+
 /** So many times what it was. */
 export function times(replace: Quantity, factor: Quantity<'ratio'>): Replacement {
   const size = factor.to('1').value.toNumber()

@@ -1,3 +1,4 @@
+import { withSummary } from '../display.js'
 import type { AtomicWeights } from '../element/index.js'
 import { showFound } from '../errors.js'
 import { isQuantity, type Quantity, roundTo, type TieRule, type WholeNumberZeros } from '../quantity/index.js'
@@ -14,6 +15,7 @@ import { ReviewError } from './review-error.js'
 import type { Slip } from './slip.js'
 import { slips as allSlips } from './slips.js'
 import { readStatement, type Statement, statedFigures } from './statement.js'
+import { reviewSummary } from './summary.js'
 import { targetOf } from './target.js'
 
 /** How an answer is reviewed. */
@@ -95,7 +97,7 @@ export function agrees(expected: Quantity, stated: string, options: FullOptions)
 function completed(expected: Quantity, { quantity }: Statement, findings: Findings): Review {
   const { verdict, rounding, unit, candidates } = findings
   const groups = groupsOf(candidates)
-  return Object.freeze({
+  const review: Review = {
     verdict,
     expected,
     stated: quantity,
@@ -104,7 +106,8 @@ function completed(expected: Quantity, { quantity }: Statement, findings: Findin
     candidates,
     groups,
     advice: adviceOn(findings),
-  })
+  }
+  return Object.freeze(withSummary(review, reviewSummary))
 }
 
 /** Whether the value is right in the unit that was stated, by the course's atomic weights or those of the calculation. */

@@ -4,7 +4,7 @@ import { type Calculation, isDivisor } from '../calculation.js'
 import type { SlipContext } from '../context.js'
 import { atHand, because, called, othersOf, partsIn } from '../look-up.js'
 import { molarMassesOf } from '../molar-masses.js'
-import { instead, leftOut, upsideDown } from '../replacement.js'
+import { instead, leftOut, swappedRound, upsideDown } from '../replacement.js'
 import type { Slip, SlipChange } from '../slip.js'
 
 const reagentTable =
@@ -37,7 +37,7 @@ function swapsStrengths(calculation: Calculation): readonly SlipChange[] {
   const below = strengths.find((q) => isDivisor(calculation, q))
   const above = strengths.find((q) => q !== below && !isDivisor(calculation, q))
   if (below === undefined || above === undefined) return []
-  return [because(`${called(above)} and ${called(below)} swapped`, instead(above, below), instead(below, above))]
+  return [because(`${called(above)} and ${called(below)} swapped`, ...swappedRound(above, below))]
 }
 
 /** The volume of the water that was added, in place of that of the solution. */
