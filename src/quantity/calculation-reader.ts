@@ -44,9 +44,9 @@ export function readCalculation(json: unknown): readonly Node[] {
   readList(fields.get('nodes'), ['nodes']).forEach((one, index) => {
     reading.nodes.push(readNode(one, ['nodes', index], reading))
   })
-  return readList(fields.get('results'), ['results']).map((one, index) =>
-    nodeAt(one, ['results', index], reading.nodes),
-  )
+  const results = readList(fields.get('results'), ['results'])
+  if (results.length === 0) throw badJson(results, ['results'], 'one result or more')
+  return results.map((one, index) => nodeAt(one, ['results', index], reading.nodes))
 }
 
 function readMeasurement(value: unknown, path: Path): InputFacts {

@@ -8,6 +8,7 @@ import {
   type SolubilityTable,
   solubilityOf,
 } from '../crystallisation/index.js'
+import { record } from '../crystallisation/record.js'
 import { tabulated } from '../crystallisation/table-value.js'
 import { formatFormula } from '../formula/index.js'
 import type { Quantity } from '../quantity/index.js'
@@ -44,9 +45,10 @@ export interface CooledBatch extends Batch {
  * ```
  */
 export function solubilityPicture(batch: CooledBatch): Picture {
-  const crop = expectedCrop({ ...batch, solubility: batch.table })
+  const { table: own } = record(batch, 'a batch: { crystal, amount, water, temperature }')
+  const crop = expectedCrop({ ...batch, solubility: own })
   const liquor = readLiquor(batch)
-  const table = batch.table === undefined ? findTable(batch.crystal) : checkTable(batch.table)
+  const table = own === undefined ? findTable(batch.crystal) : checkTable(own)
   const from = startOf(batch, table)
   const to = chosen(batch.temperature, 'temperature', { label: 'temperature of filtration' })
   const path = coolingPath(

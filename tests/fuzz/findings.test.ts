@@ -1,5 +1,5 @@
 import { planBenches, planPreparation, type Recipe } from 'saltwright/preparation'
-import { assessmentSheet, benchSheet, classCsv, preparationRoomSheet } from 'saltwright/report'
+import { assessmentSheet, benchSheet, classCsv, preparationRoomSheet, solubilityPicture } from 'saltwright/report'
 import { amountOf, amountUsedInAll } from 'saltwright/stoichiometry'
 import { describe, expect, it } from 'vitest'
 import { formatEquation, parseEquation } from '../../src/equation/index.js'
@@ -76,6 +76,11 @@ describe('numbers', () => {
     expect(codeOf(() => calculationFromJSON({ ...saved, [key]: new Array(1) }))).toBe('quantity/bad-json')
   })
 
+  it('a saved calculation without results is a mistake, as none can be saved', () => {
+    const empty = { format: 'saltwright/calculation@1', measurements: [], nodes: [], results: [] }
+    expect(codeOf(() => calculationFromJSON(empty))).toBe('quantity/bad-json')
+  })
+
   it.each(['plus', 'minus', 'times', 'dividedBy', 'to', 'compare', 'equals', 'named', 'toString', 'toJSON'] as const)(
     '%s called on something else is refused',
     (method) => {
@@ -141,6 +146,10 @@ describe('objects that are not what they should be', () => {
     expect(codeOf(() => preparationRoomSheet(given() as never))).toBe('report/not-a-plan')
     expect(codeOf(() => classCsv(given() as never))).toBe('report/not-a-plan')
     expect(codeOf(() => assessmentSheet(given() as never))).toBe('report/not-an-assessment')
+  })
+
+  it.each([undefined, null, 5])('%s is no batch to draw', (value) => {
+    expect(codeOf(() => solubilityPicture(value as never))).toBe('crystallisation/not-an-object')
   })
 
   it('a plan that was stored as JSON is to be made again', () => {
