@@ -18,8 +18,8 @@ function problemsOf(call: () => unknown): readonly string[] {
 
 const plan = (change: Json): readonly string[] =>
   problemsOf(() => planPreparation({ ...zincSulfate, ...change } as Recipe))
-const [oxide, acid] = zincSulfate.supplies as readonly [Json, Json]
-const [dissolve, crystallise] = zincSulfate.stages as readonly [Json, Json]
+const [oxide, acid] = zincSulfate.supplies as unknown as readonly [Json, Json]
+const [dissolve, crystallise] = zincSulfate.stages as unknown as readonly [Json, Json]
 
 describe('a recipe is refused, with every mistake and its place', () => {
   it.each<{ what: string; change: Json; problems: readonly string[] }>([
