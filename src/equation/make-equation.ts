@@ -1,3 +1,4 @@
+import { consoleDisplay, type DisplayForms, notebookDisplay } from '../display.js'
 import type { Arrow, Equation, Term } from './equation.js'
 import { writeEquation } from './write-equation.js'
 
@@ -38,6 +39,15 @@ class WrittenEquation implements Equation {
 
   toJSON(): string {
     return this.text
+  }
+
+  [consoleDisplay](): string {
+    return this.text
+  }
+
+  [notebookDisplay](): DisplayForms {
+    const [plain, html, latex] = (['unicode', 'html', 'latex'] as const).map((style) => writeEquation(this, style))
+    return { 'text/plain': `${plain}`, 'text/html': `${html}`, 'text/latex': `$${latex}$` }
   }
 }
 

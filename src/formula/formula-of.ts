@@ -29,6 +29,6 @@ export function formulaOf(formula: FormulaLike): Formula {
   return parseFormula(state === undefined ? text : `${text}(${state})`)
 }
 
-function read(formula: string | ReadFormula): Formula {
+function read(formula: string | Formula): Formula {
   return typeof formula === 'string' ? parseFormula(formula) : formula
 }

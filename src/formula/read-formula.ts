@@ -1,12 +1,14 @@
 import type { Decimal } from '../decimal.js'
+import { consoleDisplay, type DisplayForms, notebookDisplay } from '../display.js'
 import type { Fraction } from '../fraction.js'
+import { formsOf } from './forms.js'
 import type { Formula, FormulaNote, Part, State } from './formula.js'
 import { notesOn } from './notes.js'
 import type { Scan, ScannedPart } from './scan.js'
 import { chargeOf, chargeOfPart, compositionOf, countsOf, countsOfPart, hydrationOf, plainFraction } from './totals.js'
 
 /** A formula as it was read. What is asked of it is worked out once, when it is asked first. */
-export class ReadFormula implements Formula {
+class OwnFormula implements Formula {
   readonly text: string
   readonly charge: number
   readonly state: State | undefined
@@ -57,7 +59,18 @@ export class ReadFormula implements Formula {
   toJSON(): string {
     return this.text
   }
+
+  [consoleDisplay](): string {
+    return this.text
+  }
+
+  [notebookDisplay](): DisplayForms {
+    return formsOf(this.text)
+  }
 }
+
+/** Makes a formula from its scan, and tells one that this copy of the library made. */
+export const ReadFormula: new (scan: Scan, state: State | undefined) => Formula = OwnFormula
 
 /** One part of a formula as it was read. */
 class ReadPart implements Part {

@@ -1,3 +1,4 @@
+import { withSummary } from '../display.js'
 import { type Explanation, explainYield, type LossLine, lossAccount } from '../product/index.js'
 import type { Quantity } from '../quantity/index.js'
 import { plannedAmount, scaleOf } from './amounts.js'
@@ -16,6 +17,7 @@ import { problemsError, readJson } from './read-json.js'
 import { readRecipe } from './read-recipe.js'
 import type { Records } from './records.js'
 import { recordsSchema } from './records-schema.js'
+import { assessmentSummary } from './summaries.js'
 import { measureOf, reading } from './supply.js'
 import { readSupplyRecords, type SupplyReadings, type Taken } from './supply-records.js'
 import { type ProductWeighing, weighProduct } from './weighing.js'
@@ -66,7 +68,7 @@ export function assessPreparation(plan: Plan | Plan['recipe'], records: Records)
   const plannedLimits = limitingOf(facts, runCourse(facts, scale, asPlanned))
   const draft = draftOf(facts, read, course, taken, product)
   const purity = read.product.purity === undefined ? undefined : reading(read.product.purity, 'ratio')
-  return deepFreeze({
+  const assessment: Assessment = {
     ...draft,
     correctedYield: purity && correctedYield(draft, purity),
     findings: [
@@ -76,7 +78,8 @@ export function assessPreparation(plan: Plan | Plan['recipe'], records: Records)
       ...usedFindings(draft),
       ...limitFindings(plannedLimits, draft),
     ],
-  })
+  }
+  return deepFreeze(withSummary(assessment, assessmentSummary))
 }
 
 /** The recipe of a plan; what is no plan is read as a recipe itself, and refused there if it is none. */

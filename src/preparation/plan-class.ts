@@ -1,3 +1,4 @@
+import { withSummary } from '../display.js'
 import { showFound } from '../errors.js'
 import { asDimension, exact, type Quantity, sum } from '../quantity/index.js'
 import { aidLines } from './aids.js'
@@ -14,6 +15,7 @@ import { readRecipe } from './read-recipe.js'
 import type { Recipe } from './recipe.js'
 import { resized } from './resize.js'
 import { storeLines } from './store.js'
+import { classPlanSummary } from './summaries.js'
 import { metalWaste } from './waste.js'
 
 /**
@@ -121,7 +123,7 @@ function classPlanOf(facts: RecipeFacts, benches: readonly BenchPlan[], options:
   const plans = benches.map(({ plan }) => plan)
   const store = storeLines(facts, plans, options)
   const volumes = store.flatMap(({ total }) => (total.dimension === 'volume' ? [asDimension(total, 'volume')] : []))
-  return deepFreeze({
+  const classPlan: ClassPlan = {
     format: 'saltwright/class-plan@1',
     title: facts.recipe.title,
     benches,
@@ -130,7 +132,8 @@ function classPlanOf(facts: RecipeFacts, benches: readonly BenchPlan[], options:
     waste: metalWaste(plans),
     liquidWaste: volumes.length === 0 ? exact('0 mL') : sum(volumes).to('mL'),
     findings: findingsByBench(benches),
-  })
+  }
+  return deepFreeze(withSummary(classPlan, classPlanSummary))
 }
 
 /** What a person should see of each bench, with the bench in front of the path. */

@@ -1,3 +1,4 @@
+import { withSummary } from '../display.js'
 import type { Quantity } from '../quantity/index.js'
 import { plannedAmount, scaleOf } from './amounts.js'
 import { coolingOf } from './cooling.js'
@@ -14,6 +15,7 @@ import { readRecipe } from './read-recipe.js'
 import type { Recipe } from './recipe.js'
 import type { StageRun } from './run.js'
 import { gasesOf, heatOf } from './stage-effects.js'
+import { planSummary } from './summaries.js'
 
 /**
  * Plans a preparation: what to weigh and measure at the chosen scale, what limits it, what is left over, and how much product
@@ -86,7 +88,8 @@ function planOf(facts: RecipeFacts, scale: Quantity<'amount'> | undefined, cours
     cooling: coolingOf(facts, theoretical.amount, leftovers),
     atomicWeights: weightsName(facts),
   } as const
-  return deepFreeze({ ...draft, cautions: cautionsOf(facts, draft), findings: findingsOf(facts, draft) })
+  const plan: Plan = { ...draft, cautions: cautionsOf(facts, draft), findings: findingsOf(facts, draft) }
+  return deepFreeze(withSummary(plan, planSummary))
 }
 
 function pouredAmount(course: Course, supply: SupplyFacts): Quantity<'amount'> {

@@ -1,7 +1,9 @@
 import type { Decimal } from '../decimal.js'
+import { consoleDisplay, type DisplayForms, notebookDisplay } from '../display.js'
 import { adopt } from './adopt.js'
 import { type Combination, conversionBetween, productOf, quotientOf } from './combine.js'
 import type { Dimension } from './dimension.js'
+import { formsOf } from './forms.js'
 import {
   comparedWithOperator,
   dimensionsDiffer,
@@ -145,8 +147,12 @@ class GraphNode implements Node {
     throw comparedWithOperator(this)
   }
 
-  [Symbol.for('nodejs.util.inspect.custom')](): string {
+  [consoleDisplay](): string {
     return this.toString()
+  }
+
+  [notebookDisplay](): DisplayForms {
+    return formsOf(this.toString())
   }
 
   /** Works out the place of this node, whose operands have theirs. */

@@ -17,6 +17,7 @@ const layers = [
   'formula',
   'element',
   'quantity',
+  'display',
   'fraction',
   'decimal',
   'errors',

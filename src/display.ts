@@ -1,0 +1,57 @@
+/**
+ * What a notebook or a console shows of a value, in several forms: it takes the richest that it knows.
+ */
+export interface DisplayForms {
+  /** For a console. */
+  readonly 'text/plain': string
+  /** For a page; all words escaped. */
+  readonly 'text/html'?: string
+  /** For typesetting. */
+  readonly 'text/latex'?: string
+}
+
+/** Under which notebooks ask a value for its forms: the open convention of the kernels for JavaScript. */
+export const notebookDisplay: unique symbol = /* @__PURE__ */ Symbol.for('Jupyter.display') as never
+
+/** Under which the consoles of Node and Deno ask a value how it is printed. */
+export const consoleDisplay: unique symbol = /* @__PURE__ */ Symbol.for('nodejs.util.inspect.custom') as never
+
+/** A value that can be summed up in a heading, a table of two columns and some lines. */
+export interface Summary {
+  readonly title: string
+  readonly rows: readonly (readonly [what: string, value: string])[]
+  readonly notes: readonly string[]
+}
+
+/**
+ * Gives plain data a way to show itself, which neither JSON nor a comparison sees; to be called before it is frozen.
+ *
+ * @param value - The data.
+ * @param summary - Sums it up, when it is shown.
+ * @returns The same object.
+ */
+export function withSummary<T extends object>(value: T, summary: (value: T) => Summary): T {
+  const shown = (): DisplayForms => formsOf(summary(value))
+  Object.defineProperty(value, notebookDisplay, { value: shown })
+  return Object.defineProperty(value, consoleDisplay, { value: () => shown()['text/plain'] })
+}
+
+function formsOf(summary: Summary): DisplayForms {
+  return { 'text/plain': asText(summary), 'text/html': asHtml(summary) }
+}
+
+function asText({ title, rows, notes }: Summary): string {
+  const width = Math.max(0, ...rows.map(([what]) => what.length))
+  const lines = rows.map(([what, value]) => `  ${what.padEnd(width)}  ${value}`)
+  return [title, ...lines, ...notes.map((note) => `- ${note}`)].join('\n')
+}
+
+function asHtml({ title, rows, notes }: Summary): string {
+  const lines = rows.map(([what, value]) => `<tr><th align="left">${escaped(what)}</th><td>${escaped(value)}</td></tr>`)
+  const list = notes.length === 0 ? '' : `<ul>${notes.map((note) => `<li>${escaped(note)}</li>`).join('')}</ul>`
+  return `<p><strong>${escaped(title)}</strong></p><table>${lines.join('')}</table>${list}`
+}
+
+function escaped(text: string): string {
+  return text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`)
+}
