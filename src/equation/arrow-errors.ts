@@ -24,6 +24,7 @@ export function missingArrow(text: string): EquationError {
 
 function arrowHint(text: string): string | undefined {
   if (text.includes('\\')) return 'Write -> instead of a typesetting command.'
+  if (text.includes('&')) return 'Write -> instead of markup.'
   const words = [' yields ', ' gives ', ' to form ', ' to give ', ' produces '].filter((word) => text.includes(word))
   return words[0] === undefined ? undefined : `Write -> instead of "${words[0].trim()}".`
 }

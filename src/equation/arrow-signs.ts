@@ -3,7 +3,7 @@ import type { Arrow } from './equation.js'
 /** Single characters that stand between the two sides, by their meaning. */
 export const arrowSigns: Readonly<Record<Arrow, string>> = {
   stoichiometric: '=＝',
-  forward: '→⟶⇒⟹➔➙➛➜➝➞➡⇨⭢',
+  forward: '→⟶⇒⟹⇾⟼↦➔➙➛➜➝➞➡⇨⭢',
   'both-directions': '⇄⇆↔⟷⇔⟺⇿',
   equilibrium: '⇌⇋',
 }

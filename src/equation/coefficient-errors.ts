@@ -27,6 +27,29 @@ export function unreadable(text: string, start: number, end: number, expected: s
   })
 }
 
+/** `n CO2`, `nCO2`: a letter in place of a number. */
+export function letter(text: string, start: number): EquationError {
+  return unknownNumber(text, start, start + 1, 'letter')
+}
+
+/** `? H2`, `__ H2`: a place to fill in. */
+export function blank(text: string, start: number, end: number): EquationError {
+  let next = start
+  while (next < end && text.charAt(next) === text.charAt(start)) next += 1
+  return unknownNumber(text, start, next, 'blank')
+}
+
+function unknownNumber(text: string, start: number, end: number, what: string): EquationError {
+  return new EquationError({
+    code: 'equation/coefficient-unreadable',
+    message: `The ${what} at character ${start + 1} stands for an unknown number.`,
+    position: { start, end },
+    found: text.slice(start, end),
+    expected: 'a number before the formula',
+    hint: 'Write the numbers, or leave them out and balance the equation.',
+  })
+}
+
 /** Two numbers before one formula: `2 3 H2O`. */
 export function twoNumbers(text: string, start: number, end: number): EquationError {
   return unreadable(text, start, end, 'one number before the formula', 'Write the product of the two numbers.')

@@ -1,6 +1,7 @@
 import { addFractions, type Fraction, fraction } from '../fraction.js'
 import { isDigit, skipDigits, skipSpaces } from './characters.js'
 import {
+  blank,
   decimalComma,
   maxDigits,
   missingFormula,
@@ -20,6 +21,8 @@ export interface ReadCoefficient {
 
 const one: Fraction = /* @__PURE__ */ Object.freeze({ numerator: 1n, denominator: 1n })
 const multiplicationSigns = '×·⋅∙•*'
+/** What stands where a number is to be filled in. */
+const blanks = '?_…'
 
 /** Vulgar fractions of one character, as numerator and denominator. */
 const vulgar: ReadonlyMap<string, readonly [bigint, bigint]> = /* @__PURE__ */ new Map([
@@ -49,6 +52,7 @@ export function readCoefficient(text: string, start: number, end: number): ReadC
   if (part !== undefined) return finish(text, end, { value: fraction(...part), start, end: start + 1 })
   if (code === 0x28 && isDigit(text.charCodeAt(start + 1))) return readBracketed(text, start, end)
   if (code === 0x2d || code === 0x2212) throw negative(text, start, end)
+  if (blanks.includes(text.charAt(start))) throw blank(text, start, end)
   return { value: one, written: false, next: start }
 }
 

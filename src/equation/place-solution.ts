@@ -41,5 +41,11 @@ export function oriented(values: readonly bigint[]): readonly bigint[] {
 /** A term with another coefficient. */
 export function withCoefficient({ formula, state }: Term, coefficient: Fraction): Term {
   const coefficientWritten = coefficient.numerator !== coefficient.denominator
-  return Object.freeze({ coefficient: Object.freeze(coefficient), coefficientWritten, formula, state, position: undefined })
+  return Object.freeze({
+    coefficient: Object.freeze(coefficient),
+    coefficientWritten,
+    formula,
+    state,
+    position: undefined,
+  })
 }

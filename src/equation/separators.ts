@@ -6,14 +6,24 @@ import { startsWithState } from './states.js'
 /** The terms of one side: the trimmed stretches between the plus signs that are not charges. */
 export function splitSide(text: string, start: number, end: number): readonly Span[] {
   const spans: Span[] = []
-  let from = start
-  for (let at = start; at < end; at += 1) {
-    if (!isPlus(text.charCodeAt(at)) || !isSeparator(text, at, from, end)) continue
-    spans.push(termSpan(text, from, at))
-    from = at + 1
+  let [from, at] = [start, start]
+  while (at < end) {
+    const run = skipPluses(text, at, end)
+    const plus = run > at ? separatorIn(text, at, run, from, end) : undefined
+    at = Math.max(run, at + 1)
+    if (plus === undefined) continue
+    spans.push(termSpan(text, from, plus))
+    from = plus + 1
+    at = from
   }
   spans.push(termSpan(text, from, end))
   return spans
+}
+
+function skipPluses(text: string, at: number, end: number): number {
+  let next = at
+  while (next < end && isPlus(text.charCodeAt(next))) next += 1
+  return next
 }
 
 /** The stretch without the spaces around it; an empty one is an error at the plus beside it. */
@@ -25,27 +35,41 @@ function termSpan(text: string, from: number, to: number): Span {
 }
 
 /**
- * A plus after a space separates; a plus that touches the formula before it is its charge where a separator follows, and a
- * separator where a formula follows: of two readings the one that leaves a readable equation.
+ * The plus of a run of them that separates, if one does: of the readings the one that leaves a readable equation. A plus
+ * after a space separates. Behind a formula, the last plus before another formula separates (`H++OH-`, `Fe2++Cl2`), and
+ * those before it are a charge; before a separator, an arrow or a state all are a charge (`Cu++ + 2e-`). Where two readings
+ * are left, as in `Na++ Cl-` and `Al+++3Cl-`, the text is refused.
  */
-function isSeparator(text: string, at: number, from: number, end: number): boolean {
-  const before = at === from ? Number.NaN : text.charCodeAt(at - 1)
-  if (at === from || isSpace(before)) return true
-  if (isAfterCaret(text, at, from)) return false
+function separatorIn(text: string, at: number, run: number, from: number, end: number): number | undefined {
+  if (at === from || isSpace(text.charCodeAt(at - 1))) return at
   if (text.charAt(at - 1) === '(') throw thirdBody(text, at)
-  return isPlus(before) || separatesBeforeNext(text, at, end)
+  const caret = caretBefore(text, at, from)
+  if (caret === undefined) return separatorBehindFormula(text, at, run, end)
+  if (caret < at - 1) return run > at + 1 ? at + 1 : undefined
+  return run > at + 1 && startsTerm(text, run, end) ? run - 1 : undefined
 }
 
-/** `^+` and `^3+`: a charge, whatever follows. */
-function isAfterCaret(text: string, at: number, from: number): boolean {
+function separatorBehindFormula(text: string, at: number, run: number, end: number): number | undefined {
+  if (!startsTerm(text, run, end)) return undefined
+  if (isAmbiguous(text, at, run)) throw ambiguousPlus(text, at, run)
+  return run - 1
+}
+
+/** Whether pluses before a formula may also be a charge whose separator is missing. */
+function isAmbiguous(text: string, at: number, run: number): boolean {
+  return run > at + 2 || (run === at + 2 && isSpace(text.charCodeAt(run)))
+}
+
+/** The caret of `^+` and `^3+`, whose first plus is a charge, whatever follows. */
+function caretBefore(text: string, at: number, from: number): number | undefined {
   let before = at - 1
   while (before >= from && isDigit(text.charCodeAt(before))) before -= 1
-  return before >= from && text.charAt(before) === '^'
+  return before >= from && text.charAt(before) === '^' ? before : undefined
 }
 
-function separatesBeforeNext(text: string, at: number, end: number): boolean {
-  if (isPlus(text.charCodeAt(at + 1))) throw ambiguousPlus(text, at)
-  const formula = skipSpaces(text, skipNumber(text, at + 1, end), end)
+/** Whether a term begins here, with its coefficient or without. */
+function startsTerm(text: string, at: number, end: number): boolean {
+  const formula = skipSpaces(text, skipNumber(text, at, end), end)
   return formula < end && !startsWithState(text, formula) && startsFormula(text.charAt(formula))
 }
 
@@ -77,9 +101,7 @@ function emptyTerm(plus: number): EquationError {
   })
 }
 
-function ambiguousPlus(text: string, at: number): EquationError {
-  let end = at
-  while (isPlus(text.charCodeAt(end))) end += 1
+function ambiguousPlus(text: string, at: number, end: number): EquationError {
   return new EquationError({
     code: 'equation/ambiguous-plus',
     message: `The ${end - at} plus signs at character ${at + 1} may be a charge, or a charge and a plus.`,

@@ -1,25 +1,9 @@
 import type { Span } from '../errors.js'
-import { FormulaError } from '../formula/index.js'
+import { FormulaError, tryParseFormula } from '../formula/index.js'
+import { letter } from './coefficient-errors.js'
 import { isConditionText, isEnergyText } from './conditions.js'
 import { EquationError } from './equation-error.js'
 import { quote } from './quote.js'
-
-/** Two formulas with only a space between them, or a formula with a condition beside it. */
-export function missingPlus(text: string, term: Span, gap: Span): EquationError {
-  const bracketed = firstBracket(text, term)
-  if (isCondition(text.slice(bracketed.start, bracketed.end))) return condition(text, bracketed)
-  const [before, after] = [text.slice(term.start, gap.start), text.slice(gap.end, term.end)]
-  if (isCondition(after)) return condition(text, { start: gap.end, end: term.end })
-  if (before.length === 1 && before >= 'a' && before <= 'z') return letterCoefficient(text, term)
-  return new EquationError({
-    code: 'equation/missing-plus',
-    message: `A space separates two formulas at character ${gap.start + 1}.`,
-    position: { start: gap.start, end: gap.end },
-    found: text.slice(term.start, term.end),
-    expected: 'a plus between formulas',
-    hint: `${before} + ${after}?`,
-  })
-}
 
 /** The error of a formula with its place in the whole text, or what the formula really is: energy, a condition, a collision partner. */
 export function formulaError(text: string, term: Span, error: FormulaError): EquationError | FormulaError {
@@ -27,6 +11,7 @@ export function formulaError(text: string, term: Span, error: FormulaError): Equ
   if (isEnergyText(found)) return energy(text, term)
   if (found === 'M') return collisionPartner(term)
   if (isConditionText(found)) return condition(text, term)
+  if (isLetterCoefficient(found, error)) return letter(text, term.start)
   const { start, end } = error.position ?? { start: 0, end: found.length }
   return new FormulaError({
     ...error.toJSON(),
@@ -35,32 +20,36 @@ export function formulaError(text: string, term: Span, error: FormulaError): Equ
   })
 }
 
-/** `n CO2`: a coefficient that is no number. */
-function letterCoefficient(text: string, { start }: Span): EquationError {
-  return new EquationError({
-    code: 'equation/coefficient-unreadable',
-    message: `The letter at character ${start + 1} stands for an unknown number.`,
-    position: { start, end: start + 1 },
-    found: text.charAt(start),
-    expected: 'a number before the formula',
-    hint: 'Write the numbers, or leave them out and balance the equation.',
-  })
+/** Whether a text is one small letter. */
+export function isSmallLetter(text: string): boolean {
+  return text.length === 1 && text >= 'a' && text <= 'z'
 }
 
-/** The bracket with which a term begins, `[500 °C]`; otherwise an empty stretch. */
-function firstBracket(text: string, { start, end }: Span): Span {
-  const closing = { '(': ')', '[': ']' }[text.charAt(start)]
-  const last = closing === undefined ? -1 : text.indexOf(closing, start)
-  return { start, end: last < 0 || last >= end ? start : last + 1 }
+/** `nCO2`: a small letter before a formula, and no likely slip of writing. */
+function isLetterCoefficient(found: string, { code, hint }: FormulaError): boolean {
+  const isUnknown = code === 'formula/unknown-symbol' && hint === undefined
+  return isUnknown && isSmallLetter(found.charAt(0)) && tryParseFormula(found.slice(1)).ok
 }
 
-/** `[heat]`, `(Δ)`, `-Δ`, `[H2SO4]` beside the arrow. */
-function isCondition(text: string): boolean {
+/** `[heat]`, `(Δ)`, `-Δ`, `[H2SO4]` beside the arrow, `(cat. MnO2)` behind the last term. */
+export function isCondition(text: string): boolean {
   const first = text.charAt(0)
-  return isConditionText(text) || (first !== '' && '-–—='.includes(first)) || (first === '[' && text.endsWith(']'))
+  if (isConditionText(text) || (first !== '' && '-–—='.includes(first))) return true
+  return (first === '[' && text.endsWith(']')) || (first === '(' && hasWord(text))
 }
 
-function condition(text: string, { start, end }: Span): EquationError {
+/** Whether three small letters stand side by side: no symbol is that long. */
+function hasWord(text: string): boolean {
+  let run = 0
+  for (const character of text) {
+    run = isSmallLetter(character) ? run + 1 : 0
+    if (run === 3) return true
+  }
+  return false
+}
+
+/** Words, signs or a bracket that tell how, not what. */
+export function condition(text: string, { start, end }: Span): EquationError {
   return new EquationError({
     code: 'equation/condition',
     message: `Conditions and catalysts, as at character ${start + 1}, are no part of the equation.`,

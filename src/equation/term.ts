@@ -1,13 +1,11 @@
 import type { Span } from '../errors.js'
 import { type Formula, type State, tryParseFormula } from '../formula/index.js'
-import { isDigit, isSpace, skipSpaces, trimEnd } from './characters.js'
+import { trimEnd } from './characters.js'
 import { readCoefficient } from './coefficient.js'
 import type { Term } from './equation.js'
-import { startsWithState } from './states.js'
-import { contradictedState, formulaError, missingPlus } from './term-errors.js'
-
-/** Signs that may stand with spaces around them within one formula. */
-const joints = '·•∙⋅‧・*.×'
+import { missingPlus } from './gap-errors.js'
+import { gapIn } from './gaps.js'
+import { contradictedState, formulaError } from './term-errors.js'
 
 /** Reads one term, coefficient and formula and state, from its first to its last character. */
 export function readTerm(text: string, span: Span): Term {
@@ -33,28 +31,4 @@ function readFormula(text: string, start: number, end: number): Formula {
   const outcome = tryParseFormula(text.slice(start, end))
   if (outcome.ok) return outcome.value
   throw formulaError(text, { start, end }, outcome.error)
-}
-
-/** The first white space that separates two formulas, rather than a formula from its state or the parts around a dot. */
-function gapIn(text: string, start: number, end: number): Span | undefined {
-  for (let at = start; at < end; at += 1) {
-    if (!isSpace(text.charCodeAt(at))) continue
-    const next = skipSpaces(text, at, end)
-    if (!endsJoint(text, start, at) && !startsJoint(text, next)) return { start: at, end: next }
-    at = next
-  }
-  return undefined
-}
-
-/** Whether a dot, or a dot and the number of the part behind it, stands before the white space: `· 5 H2O`. */
-function endsJoint(text: string, start: number, at: number): boolean {
-  let last = at - 1
-  while (last > start && isDigit(text.charCodeAt(last))) last -= 1
-  const dot = last < at - 1 ? trimEnd(text, start, last + 1) - 1 : last
-  return joints.includes(text.charAt(dot))
-}
-
-/** Whether a dot or a state stands behind the white space. */
-function startsJoint(text: string, next: number): boolean {
-  return joints.includes(text.charAt(next)) || startsWithState(text, next)
 }
