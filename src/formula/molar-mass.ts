@@ -1,5 +1,6 @@
+import type { Decimal } from '../decimal.js'
 import { type AtomicWeights, atomicWeight } from '../element/index.js'
-import { type Fraction, fractionToDecimal, subtractFractions } from '../fraction.js'
+import { fractionToDecimal, subtractFractions } from '../fraction.js'
 import { exact, type Quantity, weightedSum } from '../quantity/index.js'
 import type { Formula } from './formula.js'
 import { FormulaError } from './formula-error.js'
@@ -37,7 +38,7 @@ export interface MolarMassOptions {
  */
 export function molarMass(formula: FormulaLike, options: MolarMassOptions = {}): Quantity<'molarMass'> {
   const known = withKnownWater(formulaOf(formula), options)
-  return massOf(known.counts, known.text, options).named({
+  return massOf(known.composition, known.text, options).named({
     label: `molar mass of ${known.text}`,
     symbol: 'M',
     of: known.text,
@@ -68,7 +69,7 @@ export function massFractions(
 ): ReadonlyMap<string, Quantity<'ratio'>> {
   const known = withKnownWater(formulaOf(formula), options)
   const whole = molarMass(known, options)
-  const fractionOf = ([symbol, count]: readonly [string, Fraction]): readonly [string, Quantity<'ratio'>] => {
+  const fractionOf = ([symbol, count]: readonly [string, Decimal]): readonly [string, Quantity<'ratio'>] => {
     const mass = massOf(new Map([[symbol, count]]), known.text, options)
     const naming = {
       label: `mass fraction of ${symbol} in ${known.text}`,
@@ -78,7 +79,7 @@ export function massFractions(
     } as const
     return [symbol, mass.dividedBy(whole).named(naming)]
   }
-  return new Map([...known.counts].map(fractionOf))
+  return new Map([...known.composition].map(fractionOf))
 }
 
 /**
@@ -117,26 +118,22 @@ function withKnownWater(formula: Formula, { x }: MolarMassOptions): Formula {
 }
 
 /** Atoms of the water of crystallisation: what a formula has more of than its anhydrous rest. */
-function waterCounts(formula: Formula): ReadonlyMap<string, Fraction> {
+function waterCounts(formula: Formula): ReadonlyMap<string, Decimal> {
   const dry = anhydrous(formula).counts
   const differences = [...formula.counts].map(([symbol, count]) => {
     const rest = dry.get(symbol)
-    return [symbol, rest === undefined ? count : subtractFractions(count, rest)] as const
+    return [symbol, fractionToDecimal(rest === undefined ? count : subtractFractions(count, rest))] as const
   })
-  return new Map(differences.filter(([, { numerator }]) => numerator !== 0n))
+  return new Map(differences.filter(([, count]) => !count.isZero()))
 }
 
 function massOf(
-  counts: ReadonlyMap<string, Fraction>,
+  counts: ReadonlyMap<string, Decimal>,
   text: string,
   { weights }: MolarMassOptions,
 ): Quantity<'molarMass'> {
   if (counts.size === 0) throw noMass(text)
-  const terms = [...counts].map(([symbol, count]) => ({
-    times: fractionToDecimal(count),
-    of: atomicWeight(symbol, weights),
-  }))
-  return weightedSum(terms)
+  return weightedSum([...counts].map(([symbol, times]) => ({ times, of: atomicWeight(symbol, weights) })))
 }
 
 function unknownWater(found: string): FormulaError {
