@@ -43,7 +43,7 @@ export interface StoreLine {
   readonly total: Quantity<'mass'> | Quantity<'volume'>
   /** The same with the spare. */
   readonly withSpare: Quantity<'mass'> | Quantity<'volume'>
-  /** The same, rounded up to whole containers; as it is where no container size was given. */
+  /** The same, rounded up to whole containers; to what a balance or a cylinder shows where no container size was given. */
   readonly toPrepare: Quantity<'mass'> | Quantity<'volume'>
   /** The amount of substance in what is prepared. */
   readonly amount: Quantity<'amount'>
@@ -59,7 +59,7 @@ export interface AidLine {
   readonly total: Quantity<'mass'> | Quantity<'volume'>
   /** The same with the spare. */
   readonly withSpare: Quantity<'mass'> | Quantity<'volume'>
-  /** The same, rounded up to whole containers; as it is where no container size was given. */
+  /** The same, rounded up to whole containers; to what a balance or a cylinder shows where no container size was given. */
   readonly toPrepare: Quantity<'mass'> | Quantity<'volume'>
 }
 

@@ -54,7 +54,7 @@ export function excessOf(taken: Quantity<'amount'>, need: Quantity<'amount'>, of
 }
 
 /** What can be read off a balance or a cylinder unless the recipe says otherwise. */
-const readability = { mass: '0.001 g', volume: '0.1 mL' } as const
+export const readability = { mass: '0.001 g', volume: '0.1 mL' } as const
 
 /** What the vessel, or else the balance or the cylinder of the bench, can show of a mass or volume. */
 function shownMeasure(

@@ -3,6 +3,7 @@ import type { ClassOptions, StoreLine } from './class-type.js'
 import type { RecipeFacts, SupplyFacts } from './facts.js'
 import { makingOf } from './making.js'
 import type { Plan, PlannedSupply } from './plan-type.js'
+import { readability } from './planned-supply.js'
 import { chosen, measureOf } from './supply.js'
 
 /** What the preparation room gets ready: one line for each supply, over all benches. */
@@ -49,14 +50,12 @@ export function spareFactor(spare: ClassOptions['spare'], benches: number): Quan
     .named(names)
 }
 
-/** The next whole number of containers. */
+/** The next whole number of containers; without their size, the next step that a balance or a cylinder shows. */
 export function roundedUp(
   total: Quantity<'mass'>,
   { volume, mass }: NonNullable<ClassOptions['containers']>,
 ): Quantity<'mass'> {
-  const isMass = total.dimension === 'mass'
-  const size = isMass ? mass : volume
-  if (size === undefined) return total
+  const size = total.dimension === 'mass' ? (mass ?? readability.mass) : (volume ?? readability.volume)
   const step = chosen(size, total.dimension).to(total.unit as 'g')
   const containers = total.dividedBy(step).value.ceil()
   return asDimension(step, total.dimension).times(exact(containers.toString() as `${number}`, { label: 'containers' }))

@@ -31,7 +31,7 @@ describe('a class', () => {
   it.each([
     { what: 'without spare', options: {}, store: ['7.324 g', '33 mL'] },
     { what: 'with two benches more', options: { spare: { benches: 2 } }, store: ['14.648 g', '66 mL'] },
-    { what: 'with a quarter more', options: { spare: { percent: '25 %' } }, store: ['9.155 g', '41.25 mL'] },
+    { what: 'with a quarter more', options: { spare: { percent: '25 %' } }, store: ['9.155 g', '41.3 mL'] },
     {
       what: 'in whole containers',
       options: { containers: { mass: '5 g', volume: '250 mL' } },
