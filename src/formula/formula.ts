@@ -7,7 +7,7 @@ export type State = 's' | 'l' | 'g' | 'aq'
 
 /** One part of a formula between the dots of an addition compound: `CuSO4` and `5H2O` in `CuSO4·5H2O`. */
 export interface Part {
-  /** The part as written, without its leading number. */
+  /** The part as written, without its leading number, with its charge. */
   readonly text: string
   /** How many of it, exactly; `null` where the number is unknown (`xH2O`). */
   readonly times: Fraction | null
@@ -54,9 +54,12 @@ export interface Formula {
   readonly charge: number
   /** The parts between the dots, in order. */
   readonly parts: readonly Part[]
-  /** Moles of water of crystallisation per mole; 0 for an anhydrous formula, `null` where unknown (`·xH2O`). */
+  /**
+   * Moles of water of crystallisation per mole of the whole formula unit: what stands between dots and is water, inside brackets
+   * too. 0 for an anhydrous formula and for water itself, `null` where unknown (`·xH2O`).
+   */
   readonly hydration: Decimal | null
-  /** Atoms per formula unit. Water of unknown number is left out. Not frozen: it is made anew for each formula. */
+  /** Atoms per formula unit, in order of appearance. Water of unknown number is left out. A map of its own for each formula. */
   readonly composition: ReadonlyMap<string, Decimal>
   /** The same, exactly: 8/3 stays 8/3. */
   readonly counts: ReadonlyMap<string, Fraction>

@@ -23,6 +23,7 @@ import type { Token } from './scan.js'
  */
 export function hillFormula(formula: FormulaLike): string {
   const { counts, charge, hydration } = formulaOf(formula)
+  if (counts.size === 0) return charge === -1 ? 'e^-' : `${-charge}e^-`
   const atoms = [...counts].sort(hillOrder(counts.has('C')))
   return `${writeAtoms(atoms)}${charge === 0 ? '' : `^${spellCharge(charge)}`}${hydration === null ? '·xH2O' : ''}`
 }
@@ -34,13 +35,13 @@ function hillOrder(hasCarbon: boolean): (a: Entry, b: Entry) => number {
   return ([a], [b]) => (rank(a) < rank(b) ? -1 : 1)
 }
 
-/** The atoms, or the electron; decimals as fractions where they would be read as water behind a full stop. */
+/** The atoms; decimals as fractions where they would be read as water behind a full stop. */
 function writeAtoms(atoms: readonly Entry[]): string {
   const tokens = atoms.flatMap(([symbol, count]): Token[] => [
     { kind: 'symbol', start: 0, end: 0, text: symbol },
     ...(isOne(count) ? [] : [{ kind: 'count', start: 0, end: 0, text: writeCount(count) } as const]),
   ])
-  return tokens.length === 0 ? 'e' : plainText(tokens)
+  return plainText(tokens)
 }
 
 function isOne({ numerator, denominator }: Fraction): boolean {

@@ -26,6 +26,7 @@ describe('the Hill formula', () => {
     ['SO4^2-', 'O4S^2-'],
     ['NH4+', 'H4N^+'],
     ['e-', 'e^-'],
+    ['2e-', '2e^-'],
     ['Al2O3·xH2O', 'Al2O3·xH2O'],
   ])('of %s is %s', (text, expected) => expect(hillFormula(text)).toBe(expected))
 })
