@@ -41,7 +41,12 @@ export function plannedAmount(
   }
   const total = need.total as Quantity<'amount'>
   if (excessFactor === undefined) return total.named(names)
-  const factor = chosen(excessFactor, 'ratio').named({ role: 'excess', of: substance, label: `excess of ${substance}` })
+  const factor = chosen(excessFactor, 'ratio').named({
+    role: 'excess',
+    symbol: 'f',
+    of: substance,
+    label: `excess of ${substance}`,
+  })
   return total.times(factor).named(names)
 }
 
