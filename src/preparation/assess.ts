@@ -4,7 +4,7 @@ import type { Quantity } from '../quantity/index.js'
 import { plannedAmount, scaleOf } from './amounts.js'
 import { usedFindings, yieldFindings } from './assess-findings.js'
 import type { Assessment, UsedSupply } from './assessment-type.js'
-import { coolingOf } from './cooling.js'
+import { coolingOf, washedAwayOf } from './cooling.js'
 import { type AmountRule, type Course, type Poured, runCourse } from './course.js'
 import type { RecipeFacts } from './facts.js'
 import { deepFreeze } from './freeze.js'
@@ -155,7 +155,8 @@ function lossesOf(
 ): readonly LossLine[] {
   const cooling = coolingOf(facts, theoretical.amount, leftoversOf(facts, course))
   const leftInLiquor = cooling?.known === true ? cooling.expected.loss : undefined
-  return lossAccount({ theoretical: theoretical.mass, recovered, leftInLiquor })
+  const washedAway = washedAwayOf(facts)
+  return lossAccount({ theoretical: theoretical.mass, recovered, leftInLiquor, washedAway })
 }
 
 function correctedYield({ actual, theoretical }: Draft, purity: Quantity<'ratio'>): Quantity<'ratio'> {

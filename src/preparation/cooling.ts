@@ -1,6 +1,7 @@
-import { type CropInput, type ExpectedCrop, expectedCrop } from '../crystallisation/index.js'
+import { type CropInput, type ExpectedCrop, expectedCrop, washLoss } from '../crystallisation/index.js'
 import { attempt } from '../errors.js'
-import { exact, type Quantity } from '../quantity/index.js'
+import { exact, type Quantity, sum } from '../quantity/index.js'
+import { speciesKey } from '../stoichiometry/index.js'
 import type { RecipeFacts } from './facts.js'
 import type { Portion } from './portion.js'
 import { chosen } from './supply.js'
@@ -72,4 +73,22 @@ function waterMass(text: string): Quantity<'mass'> {
   return chosen(text, 'volume').times(
     exact('1 g/mL', { label: 'density of water, rounded', role: 'density', of: 'H2O' }),
   )
+}
+
+/**
+ * What washing with water carries away at most, taken as cold as the crop was filtered; nothing is known where the recipe washes
+ * with anything else, or where no solubility is tabulated.
+ */
+export function washedAwayOf({ recipe, product, weights }: RecipeFacts): Quantity<'mass'> | undefined {
+  const { washes = [], crystallisation } = recipe
+  const onlyWater = washes.length > 0 && washes.every(({ substance }) => substance !== undefined && isWater(substance))
+  if (!onlyWater || crystallisation === undefined) return undefined
+  const water = sum(washes.map(({ volume, portions = 1 }) => waterMass(volume).times(exact(portions))))
+  const temperature = chosen(crystallisation.temperature, 'temperature')
+  const lost = attempt(() => washLoss({ crystal: product, water, temperature, weights }))
+  return lost.ok ? lost.value : undefined
+}
+
+function isWater(formula: string): boolean {
+  return speciesKey(formula) === speciesKey('H2O')
 }

@@ -4,6 +4,15 @@ import { type Outcome, SaltwrightError } from '../errors.js'
 import { tryParseFormula } from '../formula/index.js'
 import { type Dimension, type Quantity, tryQuantity } from '../quantity/index.js'
 
+/** Schemas by what they are of: the same text is checked in many places of a document, and making a schema is not cheap. */
+const made: Map<string, z.ZodMiniString> = /* @__PURE__ */ new Map()
+
+function once(of: string, make: () => z.ZodMiniString): z.ZodMiniString {
+  const schema = made.get(of) ?? make()
+  made.set(of, schema)
+  return schema
+}
+
 /** A text that another reader of the library must accept; its error becomes a problem at this place. */
 function readable(read: (text: string) => Outcome<unknown>): z.ZodMiniString {
   return z.string().check(
@@ -19,12 +28,13 @@ function readable(read: (text: string) => Outcome<unknown>): z.ZodMiniString {
 
 /** A chosen number above zero with a unit of one of the dimensions; a temperature may be anything. */
 export function numberOf(...dimensions: readonly Dimension[]): z.ZodMiniString {
-  return quantityText(dimensions, 'above zero', ({ dimension, value }) => dimension === 'temperature' || value.gt(0))
+  const fits = ({ dimension, value }: Quantity): boolean => dimension === 'temperature' || value.gt(0)
+  return once(`number ${dimensions}`, () => quantityText(dimensions, 'above zero', fits))
 }
 
 /** A reading of zero or more with a unit of the dimension. */
 export function readingOf(dimension: Dimension): z.ZodMiniString {
-  return quantityText([dimension], 'of zero or more', ({ value }) => value.gte(0))
+  return once(`reading ${dimension}`, () => quantityText([dimension], 'of zero or more', ({ value }) => value.gte(0)))
 }
 
 function quantityText(
@@ -48,17 +58,17 @@ function refused(code: string, found: string, dimensions: readonly Dimension[], 
 
 /** The text of a formula. */
 export function formulaText(): z.ZodMiniString {
-  return readable(tryParseFormula)
+  return once('formula', () => readable(tryParseFormula))
 }
 
 /** The text of an equation. */
 export function equationText(): z.ZodMiniString {
-  return readable(tryParseEquation)
+  return once('equation', () => readable(tryParseEquation))
 }
 
 /** Text for people, not empty. */
 export function words(): z.ZodMiniString {
-  return z.string().check(z.minLength(1), z.maxLength(2000))
+  return once('words', () => z.string().check(z.minLength(1), z.maxLength(2000)))
 }
 
 /** `amountConcentration` as people say it: amount concentration. */

@@ -1,5 +1,5 @@
 import type { Assessment, UsedSupply } from '../preparation/index.js'
-import type { Explanation, LossLine } from '../product/index.js'
+import { buoyancyIgnored, type Explanation, type LossLine } from '../product/index.js'
 import { brief } from './brief.js'
 import { findingLines, numberPieces } from './finding-lines.js'
 import { assessmentKind, reportOf } from './guard.js'
@@ -57,7 +57,7 @@ function assessmentSheetOf(assessment: Assessment): Sheet {
       lossTable(assessment.losses),
       ...notesUnder('Look at', findingLines(findings)),
       ...notesUnder('What would explain it', explanations.map(explanationLine)),
-      ...notesUnder('Origin', [`Relative atomic masses: ${atomicWeights}.`, ...(records.notes ?? [])]),
+      ...notesUnder('Origin', [`Relative atomic masses: ${atomicWeights}.`, buoyancyIgnored, ...(records.notes ?? [])]),
     ],
   }
 }

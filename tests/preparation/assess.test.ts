@@ -1,4 +1,4 @@
-import { assessPreparation, planPreparation, type Records } from 'saltwright/preparation'
+import { assessPreparation, planPreparation, type Recipe, type Records } from 'saltwright/preparation'
 import { describe, expect, it } from 'vitest'
 import { zincSulfate } from './recipes.js'
 
@@ -40,6 +40,25 @@ describe('an assessment', () => {
       'recovered 9.113 g',
       'unexplained -1.15 g',
     ])
+  })
+
+  it.each([
+    { washes: [{ with: 'ice water', volume: '1 mL', portions: 3, substance: 'H2O' }], washed: '3.6' },
+    { washes: [{ with: 'ice water', volume: '1 mL', substance: 'H2O' }], washed: '1.2' },
+    { washes: [{ with: 'cold ethanol', volume: '3 mL', portions: 3, substance: 'C2H6O' }], washed: undefined },
+    { washes: [{ with: 'something cold', volume: '3 mL' }], washed: undefined },
+  ])('counts what washing takes away only where it is water: $washes', ({ washes, washed }) => {
+    const { losses } = assessPreparation({ ...recipe, washes }, records({ mass: '7.000 g' }, [oxide]))
+    expect(losses.find(({ item }) => item === 'washed away')?.mass?.value.toFixed(1)).toBe(washed)
+  })
+
+  it('knows nothing of washing where no temperature is said, or no solubility known', () => {
+    const washes = [{ with: 'water', volume: '1 mL', substance: 'H2O' }]
+    const washedAway = (changed: object) =>
+      assessPreparation({ ...recipe, washes, ...changed } as Recipe, records({ mass: '7.000 g' }, [oxide])).losses[2]
+        ?.mass
+    expect(washedAway({ crystallisation: undefined })).toBeUndefined()
+    expect(washedAway({ crystallisation: { temperature: '90 degC' } })).toBeUndefined()
   })
 
   it('takes the recipe as well as the plan', () => {
