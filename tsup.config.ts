@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs'
+import { copyFileSync, readFileSync } from 'node:fs'
 import { defineConfig } from 'tsup'
 
 // The export map is the one list of entry points: "./formula" means src/formula/index.ts.
@@ -20,4 +20,6 @@ export default defineConfig({
   splitting: true, // CommonJS too: one copy of every class, whichever door it came through
   sourcemap: false, // what is published is readable as it is, and maps would be most of the package
   clean: true,
+  noExternal: [/^zod/], // one file of what is used loads six times faster than the many files of the whole
+  onSuccess: async () => copyFileSync('node_modules/zod/LICENSE', 'dist/LICENSE-zod.txt'),
 })

@@ -11,14 +11,14 @@ export interface Pattern {
   readonly greatest: number
 }
 
-/** By the symbol they begin with; the longest first. */
-const patterns: ReadonlyMap<string, readonly Pattern[]> = /* @__PURE__ */ listPatterns()
+/** By the symbol they begin with; the longest first. A memo, filled when first asked: most programs never do. */
+const patterns: Map<string, readonly Pattern[]> = /* @__PURE__ */ new Map()
 
 /** The longest ion or neutral ligand whose letters stand at this place, one after the other. */
 export function ionPattern(units: readonly Unit[], index: number): Pattern | undefined {
   const first = units[index]
   if (first?.kind !== 'atom') return undefined
-  return patterns.get(plainSymbol(first.symbol))?.find(({ atoms }) => standsAt(atoms, units, index))
+  return patternsOf(plainSymbol(first.symbol))?.find(({ atoms }) => standsAt(atoms, units, index))
 }
 
 function standsAt(atoms: readonly Atom[], units: readonly Unit[], index: number): boolean {
@@ -33,18 +33,21 @@ function plainSymbol(symbol: string): string {
   return symbol === 'D' || symbol === 'T' ? 'H' : symbol
 }
 
-function listPatterns(): Map<string, Pattern[]> {
+function patternsOf(symbol: string): readonly Pattern[] | undefined {
+  if (patterns.size === 0) listPatterns()
+  return patterns.get(symbol)
+}
+
+function listPatterns(): void {
   const ions = anions.flatMap(({ formula, charge, within = [charge, charge] }) =>
     within === null ? [] : [patternOf(formula, within)],
   )
   const others = [patternOf('NH4', [1, 1]), ...['H2O', 'OH2', 'NH3'].map((formula) => patternOf(formula, [0, 0]))]
   const longestFirst = [...ions, ...others].filter(isSeveral).sort((a, b) => b.atoms.length - a.atoms.length)
-  const lists = new Map<string, Pattern[]>()
   for (const pattern of longestFirst) {
     const first = pattern.text.charAt(1) >= 'a' ? pattern.text.slice(0, 2) : pattern.text.slice(0, 1)
-    lists.set(first, [...(lists.get(first) ?? []), pattern])
+    patterns.set(first, [...(patterns.get(first) ?? []), pattern])
   }
-  return lists
 }
 
 function patternOf(text: string, [least, greatest]: readonly [number, number]): Pattern {
