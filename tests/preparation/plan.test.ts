@@ -86,3 +86,27 @@ describe('a recipe as printed', () => {
     expect(codes({ ...doubleSaltAsPrinted, claims: [claim] })).toEqual([code])
   })
 })
+
+describe('a scale', () => {
+  const acid = { form: 'solution', substance: 'H2SO4', concentration: '3.00 mol/L' } as const
+  const scaledBy = (oxide: object, stock: object, scale: object): Recipe =>
+    ({
+      ...zincSulfate,
+      scale,
+      supplies: [
+        { form: 'solid', substance: 'ZnO', ...oxide },
+        { ...acid, ...stock },
+      ],
+    }) as Recipe
+
+  it('can be what a manual prints of a supply', () => {
+    const plan = planPreparation(scaledBy({ asPrinted: '3.25516 g' }, {}, { of: 'ZnO' }))
+    expect(plan.scale.amount.value.toFixed(4)).toBe('0.0400')
+    expect(plan.supplies[1]?.measure.toString()).toBe('13.3 mL')
+  })
+
+  it('by a supply that does not limit is a doubt', () => {
+    const recipe = scaledBy({}, { excessFactor: '0.9' }, { of: 'ZnO', amount: '0.0400 mol' })
+    expect(codes(recipe)).toEqual(['supply-short', 'not-the-scale-limits'])
+  })
+})

@@ -1,5 +1,12 @@
 import { isSaltwrightError } from 'saltwright'
-import { assessPreparation, planClass, planPreparation, type Recipe, type Records } from 'saltwright/preparation'
+import {
+  assessPreparation,
+  planBenches,
+  planClass,
+  planPreparation,
+  type Recipe,
+  type Records,
+} from 'saltwright/preparation'
 import { describe, expect, it } from 'vitest'
 import { zincSulfate } from './recipes.js'
 
@@ -250,4 +257,25 @@ describe('a class is refused', () => {
       problems: ['options.spare.benches preparation/wrong-type'],
     },
   ])('$what', ({ benches, options, problems }) => expect(classOf(benches, options)).toEqual(problems))
+})
+
+describe('what is no plan and no list', () => {
+  it.each([{ benches: undefined }, { benches: null }, { benches: 3 }, { benches: {} }])(
+    '$benches cannot be planned bench by bench',
+    ({ benches }) => {
+      expect(problemsOf(() => [...planBenches(zincSulfate, benches as never)])).toEqual([
+        'benches preparation/wrong-type',
+      ])
+    },
+  )
+
+  it('a plan whose recipe cannot be looked at is refused as a recipe', () => {
+    const hostile = {
+      get recipe(): never {
+        throw new Error('no')
+      },
+    }
+    const records = { format: 'saltwright/records@1', product: { mass: '1.0 g' } } as const
+    expect(problemsOf(() => assessPreparation(hostile as never, records)).length).toBeGreaterThan(0)
+  })
 })
