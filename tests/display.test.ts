@@ -90,6 +90,7 @@ describe('a notebook shows', () => {
   it('an assessment: what was used, the yield as found, what may explain it', () => {
     const text = forms(assessment)['text/plain'] ?? ''
     expect(text.split('\n')[0]).toBe('Zinc sulfate <heptahydrate>: assessment of Bench 1')
+    expect(text).toContain('dilute acid        12.00 mL')
     expect(text).toContain(assessment.percentYield.toString())
     for (const { message } of assessment.explanations) expect(text).toContain(message)
   })

@@ -3,7 +3,7 @@ import { plainJavaScript } from './plain-javascript.mjs'
 /**
  * Marks the examples of rendered Markdown, so that a page can offer to edit and run them. To be given to the Markdown parser.
  *
- * @param {import('markdown-it').default} parser - The parser that renders comments and guides.
+ * @param {object} parser - The parser that renders comments and guides.
  */
 export function markExamples(parser) {
   const { fence } = parser.renderer.rules

@@ -1,5 +1,6 @@
 import type { Summary } from '../display.js'
 import { formatFormula } from '../formula/index.js'
+import { type Quantity, roundTo } from '../quantity/index.js'
 import type { Assessment } from './assessment-type.js'
 import type { ClassPlan } from './class-type.js'
 import type { Finding } from './finding.js'
@@ -45,7 +46,7 @@ export function assessmentSummary(assessment: Assessment): Summary {
   return {
     title: `${title}: assessment${bench === undefined ? '' : ` of ${bench}`}`,
     rows: [
-      ...used.map(({ name, measure }) => [name, measure.toString()] as const),
+      ...used.map(({ name, measure }) => [name, shown(measure)] as const),
       ['theoretical yield', theoretical.mass.toString()],
       ['obtained', actual.mass.toString()],
       ['percent yield', percentYield.toString()],
@@ -57,6 +58,11 @@ export function assessmentSummary(assessment: Assessment): Summary {
 /** Every caution of a class once. */
 function cautionsOf(benches: ClassPlan['benches']): readonly string[] {
   return [...new Set(benches.flatMap(({ plan }) => plan.cautions.map(({ message }) => message)))]
+}
+
+/** What was chosen has no last figure; four are enough to see it. */
+function shown(q: Quantity): string {
+  return (q.significantFigures === null ? roundTo(q, { figures: 4 }) : q).toString()
 }
 
 const severities: Readonly<Record<Finding['severity'], string>> = { problem: 'Problem', doubt: 'Doubt', remark: 'Note' }
