@@ -47,6 +47,7 @@ export function molesOf(form: Form): Decimal {
 }
 
 function multiple(value: Decimal, { numerator, denominator }: Fraction): Decimal {
+  if (numerator === denominator) return value
   return value.times(numerator.toString()).div(denominator.toString())
 }
 

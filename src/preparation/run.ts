@@ -94,6 +94,7 @@ function withoutTraces(contents: Contents): Contents {
 
 /** Whether an amount is only what rounding the last digits left of a difference. */
 export function isTrace(form: Form): boolean {
+  if (form.length < 2) return form.every(({ source }) => source.value.isZero()) // one multiple is no difference
   const value = molesOf(form).abs()
   if (value.isZero()) return true
   const size = form.reduce((largest, { source }) => Math.max(largest, source.value.abs().toNumber()), 0)
