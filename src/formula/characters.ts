@@ -15,7 +15,7 @@ export const vulgar = 12
 export const end = 13
 
 /** The dots that people type between the parts of an addition compound, besides the full stop and the asterisk. */
-const dots = '·•∙⋅‧・･●˙ꞏ⸱×\u0387'
+const dots = '·•∙⋅‧・･●˙ꞏ⸱×:\u0387'
 /** Spaces that change nothing: of any width, breaking or not. A tab or a line break is none of them. */
 const spaces = ' \u00a0\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000'
 /** Minus signs and the dashes used for them. */

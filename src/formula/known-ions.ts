@@ -7,8 +7,10 @@ import { oxidationRanges } from './tables/oxidation-ranges.js'
 /** `SO4-2` for every ion of the tables. */
 const known: ReadonlySet<string> = /* @__PURE__ */ listKnown()
 const metals: ReadonlySet<string> = /* @__PURE__ */ listMetals()
-/** Elements whose molecules lose or gain an electron and stay together: `N2+`, `Cl2-`. */
-const diatomic: ReadonlySet<string> = /* @__PURE__ */ new Set(['H', 'D', 'T', 'N', 'O', 'F', 'Cl', 'Br', 'I'])
+/** Elements whose molecules gain an electron and stay together: `Cl2-`. */
+const electronTakers: ReadonlySet<string> = /* @__PURE__ */ new Set(['H', 'D', 'T', 'F', 'Cl', 'Br', 'I'])
+/** Elements whose molecules lose one, as in flames, discharges and between the stars: `N2+`, `C3+`. None is a cation by itself. */
+const electronGivers: ReadonlySet<string> = /* @__PURE__ */ new Set([...electronTakers, 'N', 'O', 'C', 'S', 'P', 'Se'])
 
 /** Whether the formula, with plain digits, and the charge are a common ion; of a single metal only its table rows count. */
 export function isKnownIon(formula: string, charge: number): boolean {
@@ -28,7 +30,7 @@ export function isElement(text: string): boolean {
 
 /** Whether molecules of this element alone are usual as ions of this sign. */
 export function isMolecularIon(symbol: string, direction: number): boolean {
-  return diatomic.has(symbol) && (direction > 0 || (symbol !== 'O' && symbol !== 'N'))
+  return (direction > 0 ? electronGivers : electronTakers).has(symbol)
 }
 
 function listKnown(): Set<string> {

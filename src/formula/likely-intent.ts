@@ -3,6 +3,13 @@ import { signAt } from './characters.js'
 import { cleanText } from './clean-text.js'
 import type { FormulaCode, FormulaError } from './formula-error.js'
 import { withMatchingBrackets, withoutSpaces, withSingleDots } from './mend-text.js'
+import {
+  withBracketedState,
+  withDotBeforeWater,
+  withoutBonds,
+  withoutGreek,
+  withoutMetalCharges,
+} from './other-notations.js'
 import { respellText, withLetterO } from './respell-text.js'
 
 /** Longest text that is looked through for what was meant. */
@@ -28,9 +35,15 @@ function mended(text: string, code: FormulaCode): string | undefined {
   return remedy !== undefined && isRead(remedy) ? remedy : undefined
 }
 
-const remedies: Partial<Readonly<Record<FormulaCode, (text: string) => string>>> = {
+const remedies: Partial<Readonly<Record<FormulaCode, (text: string) => string | undefined>>> = {
+  'formula/unknown-symbol': withBracketedState,
+  'formula/alternatives': withBracketedState,
+  'formula/range': withDotBeforeWater,
+  'formula/equation': (text) => withDotBeforeWater(text) ?? withoutMetalCharges(text),
+  'formula/bond': withoutBonds,
+  'formula/structure-prefix': withoutGreek,
   'formula/look-alike': cleanText,
-  'formula/markup': cleanText,
+  'formula/markup': (text) => withDotBeforeWater(text) ?? cleanText(text),
   'formula/control-character': cleanText,
   'formula/leading-zero': withLetterO,
   'formula/misplaced-number': withLetterO,

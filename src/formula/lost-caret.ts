@@ -1,4 +1,4 @@
-import { digitValue, kindAt, plainDigits, runEnd, sign, signAt } from './characters.js'
+import { closing, digitValue, kindAt, opening, plainDigits, runEnd, sign, signAt } from './characters.js'
 import { endsPart } from './charge.js'
 import { complain } from './complaint.js'
 import type { FormulaError } from './formula-error.js'
@@ -9,7 +9,7 @@ import type { Scan } from './scan.js'
  * Where a count ends whose digits are followed by a sign without a caret: how many of them belong to the charge. By this rule:
  *
  * 1. Behind several signs or a sign with digits (`SO4--`, `SO4-2`) the digits before are a count.
- * 2. Of the two readings, digits as count (`NO3-`) or last digit as charge (`SO42-`, `Fe3+`), a common ion wins.
+ * 2. Of the two readings, digits as count (`NO3-`) or last digit as charge (`SO42-`, `(SO4)2-`, `Fe3+`), a common ion wins.
  * 3. Behind a square bracket the digits are the charge: `[Fe(CN)6]4-`.
  * 4. Behind a metal alone they are the charge (`Zr4+`); behind anything else a lone digit is a count (`AlF2+`, `N2+`).
  * 5. Where both or neither reading is usual (`O2-`, `VO2+`) the text is refused, and the hint shows both.
@@ -32,10 +32,22 @@ function knownReading(scan: Scan, end: number): number | undefined {
   const body = plainBody(scan, end)
   const direction = signAt(scan.text, end)
   const asCount = isKnownIon(body, direction)
-  const asCharge = isKnownIon(body.slice(0, -1), direction * digitValue(scan.text, end - 1))
+  const asCharge = isKnownIon(unwrapped(body.slice(0, -1)), direction * digitValue(scan.text, end - 1))
   if (asCount && asCharge) throw ambiguous(scan, end)
   if (asCharge) return end - 1
   return asCount ? end : undefined
+}
+
+/** `SO4` of `(SO4)`: an ion in brackets of its own. */
+function unwrapped(body: string): string {
+  let depth = 0
+  for (let at = 0; at < body.length - 1; at += 1) {
+    const kind = kindAt(body, at)
+    if (kind === opening) depth += 1
+    if (kind === closing) depth -= 1
+    if (depth === 0) return body
+  }
+  return kindAt(body, body.length - 1) === closing ? body.slice(1, -1) : body
 }
 
 /** The segment up to the sign, without spaces and with plain digits. */
@@ -45,7 +57,7 @@ function plainBody({ text, segment }: Scan, end: number): string {
 
 function unknownReading(scan: Scan, start: number, end: number): number {
   const isSingle = end - start === 1
-  const before = plainBody(scan, start)
+  const before = unwrapped(plainBody(scan, start))
   if (isMetal(before)) {
     if (isSingle && signAt(scan.text, end) > 0) return start
     throw ambiguous(scan, end)

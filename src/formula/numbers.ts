@@ -1,7 +1,7 @@
 import { digit, kindAt, plainDigits, runEnd, signAt, subscript, vulgar, vulgarAt } from './characters.js'
 import { isDecimalPoint } from './decimal-point.js'
 import { settleSign } from './lost-caret.js'
-import { readNumeral } from './numeral.js'
+import { readDecimal, readNumeral } from './numeral.js'
 import { greatestCount, mark, type Scan } from './scan.js'
 
 /** Reads the count behind a symbol or bracket into `scan.top` and `scan.bottom`: 1 where there is none. */
@@ -11,6 +11,7 @@ export function readCount(scan: Scan): void {
   scan.bottom = 1
   if (code >= 49 && code <= 57) readDigits(scan, code)
   else if (code >= 48) readUnusualCount(scan)
+  else if (code === 46) readBareDecimal(scan)
 }
 
 /** The usual count: digits, and behind them a capital, a bracket, the middle dot or the end. */
@@ -45,6 +46,17 @@ function endsCount(code: number): boolean {
 function readUnusualCount(scan: Scan): void {
   const kind = kindAt(scan.text, scan.at)
   if (kind === digit || kind === subscript || kind === vulgar) readLongCount(scan, kind)
+}
+
+/** `.95` for 0.95, as in `Fe.95O`, where the point stands between no two parts. */
+function readBareDecimal(scan: Scan): void {
+  const { at: start } = scan
+  if (!isDecimalPoint(scan, start, start)) return
+  const { top, bottom, next } = readDecimal(scan, start, start, digit)
+  scan.top = top
+  scan.bottom = bottom
+  scan.at = next
+  mark(scan, 'count', start, `0${scan.text.slice(start, next)}`)
 }
 
 /** A count with a point, a slash, a fraction or a sign behind its digits. */

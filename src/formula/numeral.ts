@@ -35,7 +35,8 @@ function mixed(whole: string, [top, bottom]: readonly [number, number], next: nu
   return { top: (whole === '' ? 0 : numberOf(whole)) * bottom + top, bottom, next }
 }
 
-function readDecimal(scan: Scan, start: number, point: number, kind: number): Numeral {
+/** A decimal with its point at `point`; without digits before it the number is below one. */
+export function readDecimal(scan: Scan, start: number, point: number, kind: number): Numeral {
   const next = runEnd(scan.text, point + 1, kind)
   const decimals = next - point - 1
   if (decimals > 6) throw outOfRange(scan, start, next)

@@ -4,17 +4,18 @@ import { FormulaError } from './formula-error.js'
 import { likelyIntent } from './likely-intent.js'
 import { ReadFormula } from './read-formula.js'
 import { readFormulaText } from './reading.js'
+import { asStandIn } from './stand-in.js'
 
 /**
  * Reads a chemical formula, in one pass and in linear time.
  *
  * - *Symbols* in their exact case, with D and T; *counts* as whole numbers, decimals or fractions (`Fe0.947O`, `Pb(Mg1/3Nb2/3)O3`),
  *   on the line or lowered; *brackets* `()`, `[]`, `{}` inside one another.
- * - *Parts* between dots: `·`, its look-alikes, `*`, `×`, the full stop, and `x` before a number. A number in front of a part
+ * - *Parts* between dots: `·`, its look-alikes, `*`, `×`, `:`, the full stop, and `x` before a number. A number in front of a part
  *   multiplies that part only, up to the next dot: `2CaSO4·H2O` is two calcium sulfates and one water, `3CdSO4·8H2O` three and
  *   eight. Water may be of unknown number: `·xH2O`, `·nH2O`. A dot inside brackets reaches to the end of the bracket.
- * - *A full stop between digits* is a decimal point (`YBa2Cu3O6.93`) unless water or another usual guest follows (`CuSO4.5H2O`),
- *   a second point does (`CaSO4.0.5H2O`), or both sides are salts (`K2SO4.2MgSO4`).
+ * - *A full stop before a digit* is a decimal point (`YBa2Cu3O6.93`, `Fe.95O`) unless water or another usual guest follows
+ *   (`CuSO4.5H2O`), a second point does (`CaSO4.0.5H2O`), or it joins a salt to a salt or an organic molecule (`K2SO4.2MgSO4`).
  * - *Charges* at the end of a part or bracket: `^2-`, `²⁻`, `--`, `-2`, `(2-)`, `^{2-}`, `+`. Digits before a lone sign without a
  *   caret are a charge behind a metal or square bracket (`Fe3+`, `[Fe(CN)6]4-`) and where that makes a common ion (`SO42-`), else
  *   a count (`NO3-`, `NH4+`); `O2-`, which may be oxide or superoxide, is refused. The electron is `e^-` or `e-`.
@@ -69,7 +70,7 @@ export function tryParseFormula(text: string): Outcome<Formula, FormulaError> {
 }
 
 function withHint(text: string, error: FormulaError): FormulaError {
-  return new FormulaError({ ...error.toJSON(), hint: likelyIntent(text, error) })
+  return asStandIn(new FormulaError({ ...error.toJSON(), hint: likelyIntent(text, error) }))
 }
 
 /** What should be text and is not. */

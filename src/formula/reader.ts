@@ -16,6 +16,7 @@ import {
 } from './characters.js'
 import { isCharge, readBracketedCharge, readCharge } from './charge.js'
 import { isOxidationNumber, oxidationNumber, romanEnd, sumInside } from './charge-complaints.js'
+import { checkDopant } from './dopant.js'
 import { isDot, readElectron, readLeading } from './leading.js'
 import { readCount } from './numbers.js'
 import { multiplyAtoms } from './products.js'
@@ -29,10 +30,11 @@ import { unexpected } from './unexpected.js'
 export function readSegments(scan: Scan): void {
   readSegment(scan, true)
   while (isDot(scan)) {
-    const start = scan.at
+    const [start, first] = [scan.at, scan.places.length]
     scan.at += 1
     mark(scan, 'dot', start, '·')
     readSegment(scan, false)
+    if (scan.text.charAt(start) === ':') checkDopant(scan, start, first)
   }
 }
 

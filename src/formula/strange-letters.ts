@@ -1,14 +1,14 @@
 import { symbolPlace } from '../element/symbols.js'
-import { capital, kindAt, opening, runEnd, sign, skipSpaces, small } from './characters.js'
+import { capital, digit, kindAt, opening, runEnd, sign, skipSpaces, small, subscript } from './characters.js'
 import { unknownCount } from './charge-complaints.js'
 import { complain } from './complaint.js'
 import type { FormulaError } from './formula-error.js'
 import type { Scan } from './scan.js'
 import { abbreviations } from './tables/abbreviations.js'
+import { stateWords } from './tables/state-words.js'
+import { structurePrefixes } from './tables/structure-prefixes.js'
 
 const states = ['s', 'l', 'g', 'aq']
-const prefixes = ['cis', 'trans', 'fac', 'mer', 'rac', 'meso', 'catena', 'cyclo', 'ortho', 'meta', 'para']
-
 /** Letters that are no symbol: an unknown count, a state in the wrong place, a short form, a prefix, or a slip. */
 export function strangeLetters(scan: Scan, at: number): FormulaError {
   const { text } = scan
@@ -54,7 +54,9 @@ function badState(scan: Scan, start: number, end: number): FormulaError | undefi
   }
   if (!isLast(text, end + 1) || isShort(word)) return undefined
   const says = 'is not a state that is known'
-  return complain(scan, { code: 'formula/unknown-state', ...span, says, expected: '(s), (l), (g) or (aq)' })
+  const meant = stateWords.find(({ words }) => words.split(' ').includes(word))?.state
+  const hint = meant === undefined ? undefined : `${text.slice(0, start)}${meant}${text.slice(end)}?`
+  return complain(scan, { code: 'formula/unknown-state', ...span, says, expected: '(s), (l), (g) or (aq)', hint })
 }
 
 function isLast(text: string, at: number): boolean {
@@ -77,14 +79,21 @@ function shortForm(scan: Scan, start: number, word: string): FormulaError | unde
     end,
     says: `is a short form of ${row.formula}, not a formula`,
     expected: `the formula ${row.formula}`,
-    hint: `${text.slice(0, start)}${row.formula}${text.slice(end)}?`,
+    hint: `${text.slice(0, start)}${spelledOut(text, end, row.formula)}${text.slice(end)}?`,
   })
+}
+
+/** The formula of a short form; in brackets where a count follows that would count its last atoms only. */
+function spelledOut(text: string, end: number, formula: string): string {
+  const kind = kindAt(text, end)
+  return kind === digit || kind === subscript ? `(${formula})` : formula
 }
 
 function prefix(scan: Scan, start: number, word: string): FormulaError | undefined {
   const { text } = scan
   const end = start + word.length
-  if (!prefixes.includes(word) || kindAt(text, end) !== sign) return undefined
+  const isPrefix = structurePrefixes.some(({ prefixes }) => prefixes.split(' ').includes(word))
+  if (!isPrefix || kindAt(text, end) !== sign) return undefined
   const [says, expected] = ['describes a structure', 'a formula without prefixes']
   const hint = `${text.slice(0, start)}${text.slice(end + 1)}?`
   return complain(scan, { code: 'formula/structure-prefix', start, end: end + 1, says, expected, hint })

@@ -31,6 +31,7 @@ describe('legal text that is doubtful is read as written', () => {
     ['K2Cr207', 'likely-letter-o', 'K2Cr2O7'],
     ['P4010', 'likely-letter-o', 'P4O10'],
     ['CuSO4·5H20', 'likely-letter-o', 'CuSO4·5H2O'],
+    ['FeCl3.6H20', 'likely-letter-o', 'FeCl3·6H2O'],
     ['C6H1206', 'likely-letter-o', 'C6H12O6'],
     ['C2H50H', 'likely-letter-o', 'C2H5OH'],
     ['NaC1', 'likely-letter-l', 'NaCl'],

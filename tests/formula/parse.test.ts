@@ -96,7 +96,7 @@ describe('parts', () => {
 
 describe('the dot', () => {
   it.each([
-    ...['·', '•', '∙', '⋅', '‧', '・', '●', '*', '×', '.', ' · ', ' x ', ' × ', '\u0387'].map((dot) => [
+    ...['·', '•', '∙', '⋅', '‧', '・', '●', '*', '×', ':', '.', ' · ', ' x ', ' × ', '\u0387'].map((dot) => [
       `CuSO4${dot}5H2O`,
     ]),
     ['CuSO4 x5 H2O'],
@@ -132,6 +132,18 @@ describe('the dot', () => {
     ['WO2.05', 'W O41/20'],
     ['Fe₀.₉₄₇O', 'Fe947/1000 O'],
     ['Na2.2Zr1.8Si2O7', 'Na11/5 Zr9/5 Si2 O7'],
+    ['Fe.947O', 'Fe947/1000 O'],
+    ['Ca.165Al2.33Si3.67O10(OH)2', 'Ca33/200 Al233/100 Si367/100 O12 H2'],
+    ['Cu(OH)1.5(CH3COO)0.5', 'Cu O5/2 H3 C'],
+    ['NaBr.2H2O', 'Na Br H4 O2'],
+    ['KF.2HF', 'K F3 H2'],
+    ['KCl.2KBr', 'K3 Cl Br2'],
+    ['FeCl3.6H₂O', 'Fe Cl3 H12 O6'],
+    ['FeCl3.6H20', 'Fe Cl3 H120'],
+    ['CoCl2.2C5H5N', 'Co Cl2 C10 H10 N2'],
+    ['ZnCl2.2CH3CN', 'Zn Cl2 C4 H6 N2'],
+    ['LiBr.2(C2H5)2O', 'Li Br C8 H20 O2'],
+    ['NiCl2.2CHg', 'Ni Cl11/5 C Hg'],
     [`${'NaKLiRbCs'.repeat(8)}SO4.2MgSO4`, 'Na8 K8 Li8 Rb8 Cs8 S2 O41/5 Mg'],
   ])('or the point in %s is told by what follows', (text, expected) => {
     expect(atoms(parseFormula(text))).toBe(expected)
@@ -234,6 +246,11 @@ describe('the charge', () => {
     ['Fe(CN)63-', 'Fe C6 N6', -3],
     ['Cu(NH3)42+', 'Cu N4 H12', 2],
     ['SO42⁻', 'S O4', -2],
+    ['(SO4)2-', 'S O4', -2],
+    ['{PO4}3-', 'P O4', -3],
+    ['(Fe(CN)6)3-', 'Fe C6 N6', -3],
+    ['(Zr)4+', 'Zr', 4],
+    ['(UO2)2+', 'U O2', 2],
     // a square bracket takes all digits as charge
     ['[Fe(CN)6]4-', 'Fe C6 N6', -4],
     ['[Mo7O24]6-', 'Mo7 O24', -6],
@@ -247,6 +264,10 @@ describe('the charge', () => {
     ['AlF2+', 'Al F2', 1],
     ['Fe(OH)2+', 'Fe O2 H2', 1],
     ['N2+', 'N2', 1],
+    ['C3+', 'C3', 1],
+    ['S8+', 'S8', 1],
+    ['(H2O)2+', 'H4 O2', 1],
+    ['(NH3)(H2O)2+', 'N H7 O2', 1],
     ['Cl2-', 'Cl2', -1],
     ['C60-', 'C60', -1],
     ['H11-', 'H11', -1],

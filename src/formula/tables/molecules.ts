@@ -7,10 +7,12 @@ export interface MoleculeRow {
 }
 
 const tableIX = 'IUPAC Red Book 2005, Table IX; from memory'
+const allotropes = 'IUPAC Red Book 2005, IR-3.4.3 (allotropes of definite molecular formula); from memory'
 const common = 'Common practice, no source.'
 
 /** Common molecules of few atoms. */
 export const molecules: readonly MoleculeRow[] = [
+  { formulas: 'H2 D2 N2 O2 O3 F2 Cl2 Br2 I2 P4 S8', source: allotropes },
   { formulas: 'H2O D2O HDO HTO T2O H2O2 NH3 ND3 N2H4 NH2OH HN3', source: tableIX },
   { formulas: 'CO CO2 CS2 COS OCS CSe2 C3O2 HCN HNCO HOCN HNCS', source: tableIX },
   { formulas: 'NO NO2 N2O N2O3 N2O4 N2O5 NO3 HNO2 HNO3', source: tableIX },
