@@ -16,6 +16,31 @@ export const notebookDisplay: unique symbol = /* @__PURE__ */ Symbol.for('Jupyte
 /** Under which the consoles of Node and Deno ask a value how it is printed. */
 export const consoleDisplay: unique symbol = /* @__PURE__ */ Symbol.for('nodejs.util.inspect.custom') as never
 
+/**
+ * Gives the values of a class a way to show themselves: in a console their text, in a notebook their forms. Methods that are named by
+ * a symbol of one's own, if they stand in the class, keep a bundler from dropping the class where nobody uses it.
+ *
+ * @param made - The class.
+ * @param forms - The forms of one of its values.
+ * @returns The same class.
+ */
+export function showing<C extends { readonly prototype: object }>(
+  made: C,
+  forms: (value: C['prototype']) => DisplayForms,
+): C {
+  Object.defineProperty(made.prototype, consoleDisplay, { value: textOf })
+  Object.defineProperty(made.prototype, notebookDisplay, {
+    value(this: C['prototype']): DisplayForms {
+      return forms(this)
+    },
+  })
+  return made
+}
+
+function textOf(this: object): string {
+  return String(this)
+}
+
 /** A value that can be summed up in a heading, a table of two columns and some lines. */
 export interface Summary {
   readonly title: string

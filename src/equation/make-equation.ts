@@ -1,4 +1,4 @@
-import { consoleDisplay, type DisplayForms, notebookDisplay } from '../display.js'
+import { type DisplayForms, showing } from '../display.js'
 import type { Arrow, Equation, Term } from './equation.js'
 import { writeEquation } from './write-equation.js'
 
@@ -40,20 +40,18 @@ class WrittenEquation implements Equation {
   toJSON(): string {
     return this.text
   }
+}
 
-  [consoleDisplay](): string {
-    return this.text
-  }
+const ShownEquation: typeof WrittenEquation = /* @__PURE__ */ showing(WrittenEquation, formsOf)
 
-  [notebookDisplay](): DisplayForms {
-    const [plain, html, latex] = (['unicode', 'html', 'latex'] as const).map((style) => writeEquation(this, style))
-    return { 'text/plain': `${plain}`, 'text/html': `${html}`, 'text/latex': `$${latex}$` }
-  }
+function formsOf(equation: Equation): DisplayForms {
+  const [plain, html, latex] = (['unicode', 'html', 'latex'] as const).map((style) => writeEquation(equation, style))
+  return { 'text/plain': `${plain}`, 'text/html': `${html}`, 'text/latex': `$${latex}$` }
 }
 
 /** An equation that cannot be changed, from terms that cannot. */
 export function makeEquation(parts: EquationParts): Equation {
-  return new WrittenEquation(parts)
+  return new ShownEquation(parts)
 }
 
 /** Whether an object was made by `makeEquation` of this copy of the library. */

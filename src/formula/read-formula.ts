@@ -1,5 +1,5 @@
 import type { Decimal } from '../decimal.js'
-import { consoleDisplay, type DisplayForms, notebookDisplay } from '../display.js'
+import { showing } from '../display.js'
 import type { Fraction } from '../fraction.js'
 import { formsOf } from './forms.js'
 import type { Formula, FormulaNote, Part, State } from './formula.js'
@@ -59,18 +59,13 @@ class OwnFormula implements Formula {
   toJSON(): string {
     return this.text
   }
-
-  [consoleDisplay](): string {
-    return this.text
-  }
-
-  [notebookDisplay](): DisplayForms {
-    return formsOf(this.text)
-  }
 }
 
 /** Makes a formula from its scan, and tells one that this copy of the library made. */
-export const ReadFormula: new (scan: Scan, state: State | undefined) => Formula = OwnFormula
+export const ReadFormula: new (scan: Scan, state: State | undefined) => Formula = /* @__PURE__ */ showing(
+  OwnFormula,
+  ({ text }) => formsOf(text),
+)
 
 /** One part of a formula as it was read. */
 class ReadPart implements Part {

@@ -1,5 +1,5 @@
 import type { Decimal } from '../decimal.js'
-import { consoleDisplay, type DisplayForms, notebookDisplay } from '../display.js'
+import { showing } from '../display.js'
 import { adopt } from './adopt.js'
 import { type Combination, conversionBetween, productOf, quotientOf } from './combine.js'
 import type { Dimension } from './dimension.js'
@@ -77,10 +77,6 @@ class GraphNode implements Node {
     return typeof value === 'object' && value !== null && #place in value
   }
 
-  get [brand](): true {
-    return true
-  }
-
   get place(): number | null {
     if (this.#place === undefined) settlePlaces(this)
     return this.#place as number | null
@@ -131,7 +127,7 @@ class GraphNode implements Node {
   named(naming: Naming): Node {
     const { value, unit, rule, operands, settings, input, naming: own } = nodeOf(this) as GraphNode
     const merged = Object.freeze({ ...own, ...readNaming(naming) })
-    return new GraphNode(value, unit, rule, operands, settings, input, merged)
+    return new OurNode(value, unit, rule, operands, settings, input, merged)
   }
 
   toString(): string {
@@ -147,14 +143,6 @@ class GraphNode implements Node {
     throw comparedWithOperator(this)
   }
 
-  [consoleDisplay](): string {
-    return this.toString()
-  }
-
-  [notebookDisplay](): DisplayForms {
-    return formsOf(this.toString())
-  }
-
   /** Works out the place of this node, whose operands have theirs. */
   settle(): void {
     const rule: Rule | undefined = this.rule === 'input' ? undefined : rules[this.rule]
@@ -164,6 +152,14 @@ class GraphNode implements Node {
   get settled(): boolean {
     return this.#place !== undefined
   }
+}
+
+/** The class with all its methods: the ones named by symbols are put on here, so that a bundler can drop the whole. */
+const OurNode: typeof GraphNode = /* @__PURE__ */ complete(GraphNode)
+
+function complete(made: typeof GraphNode): typeof GraphNode {
+  Object.defineProperty(made.prototype, brand, { value: true })
+  return showing(made, (node) => formsOf(node.toString()))
 }
 
 function inputPlace({ input }: GraphNode): number | null {
@@ -177,7 +173,7 @@ function settlePlaces(root: GraphNode): void {
 
 /** An input of the graph. */
 export function inputNode(value: Decimal, unit: Unit, facts: InputFacts, naming: Naming = noNames): Node {
-  return new GraphNode(value, unit, 'input', noOperands, noSettings, Object.freeze(facts), Object.freeze(naming))
+  return new OurNode(value, unit, 'input', noOperands, noSettings, Object.freeze(facts), Object.freeze(naming))
 }
 
 /** The result of a rule. */
@@ -191,7 +187,7 @@ export function derivedNode(
   const value = rules[rule].evaluate(operands, settings)
   if (!(Math.abs(value.e) <= largestResult)) throw outOfRange(value)
   const made = Object.freeze(operands) as readonly GraphNode[]
-  return new GraphNode(value, unit, rule, made, settings, undefined, naming)
+  return new OurNode(value, unit, rule, made, settings, undefined, naming)
 }
 
 /** The quantity in another unit of its dimension; itself where nothing changes. */
