@@ -42,6 +42,22 @@ export default {
   hideGenerator: true,
   includeHierarchySummary: false,
   treatWarningsAsErrors: true,
+  intentionallyNotExported: [
+    // What the types of quantities are worked out with: an editor shows their results.
+    ...[
+      'WithUnit',
+      'Quotients',
+      'Products',
+      'Units',
+      'UnitsByDimension',
+      'Merge',
+      'Spelled',
+      'SpellingOf',
+      'operations',
+    ],
+    // Described where they are met: exact fractions, decimals of decimal.js, a quantity with what is known of it.
+    ...['Fraction', 'Decimal', 'AtomicWeight'],
+  ],
   sortEntryPoints: false,
   blockTags: [...OptionDefaults.blockTags, '@source'],
   excludeInternal: true,

@@ -103,7 +103,10 @@ export class EquationError extends SaltwrightError<EquationCode> implements Equa
   }
 
   /** @returns The error as plain data, without a stack: what another program or a log needs. */
-  override toJSON(): EquationErrorDetails & { readonly name: string } {
+  override toJSON(): EquationErrorDetails & {
+    /** The name of the class. */
+    readonly name: string
+  } {
     return { ...super.toJSON(), basis: this.basis }
   }
 }

@@ -39,7 +39,12 @@ export interface Assessment {
   /** The most product there could be, from what was really used. */
   readonly theoretical: Plan['theoretical']
   /** What was obtained. */
-  readonly actual: { readonly mass: Quantity<'mass'>; readonly amount: Quantity<'amount'> }
+  readonly actual: {
+    /** Its mass. */
+    readonly mass: Quantity<'mass'>
+    /** The amount that it is, taken as pure product. */
+    readonly amount: Quantity<'amount'>
+  }
   /** Actual over theoretical yield, in per cent, as found: never cut off at 100 %. */
   readonly percentYield: Quantity<'ratio'>
   /** The same, counting only the pure part of the product; absent where its purity was not measured. */

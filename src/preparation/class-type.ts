@@ -8,15 +8,31 @@ export interface Bench {
   /** What it is called: `Bench 1`. */
   readonly name: string
   /** Its chosen amount or mass; `of` may be left out where it is the recipe's own. */
-  readonly scale: Omit<RecipeScale, 'of'> & { readonly of?: string }
+  readonly scale: Omit<RecipeScale, 'of'> & {
+    /** The substance; that of the recipe unless said. */
+    readonly of?: string
+  }
 }
 
 /** How a class is planned. */
 export interface ClassOptions {
   /** What is prepared beyond the benches' own need: so many more benches of average need, or a per cent. None unless said. */
-  readonly spare?: { readonly benches: number } | { readonly percent: string }
+  readonly spare?:
+    | {
+        /** So many more benches of average need. */
+        readonly benches: number
+      }
+    | {
+        /** So much more: `10 %`. */
+        readonly percent: string
+      }
   /** Sizes that totals are rounded up to multiples of: `500 mL` for solutions and liquids, `25 g` for solids. */
-  readonly containers?: { readonly volume?: string; readonly mass?: string }
+  readonly containers?: {
+    /** For solutions and liquids: `500 mL`. */
+    readonly volume?: string
+    /** For solids: `25 g`. */
+    readonly mass?: string
+  }
 }
 
 /** The plan of one bench. */

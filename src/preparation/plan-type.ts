@@ -81,7 +81,14 @@ export interface Plan {
   /** The recipe it was made from: plan it again to get the same plan. */
   readonly recipe: Recipe
   /** What is made, as a formula and in words. */
-  readonly product: { readonly formula: string; readonly name: string; readonly molarMass: Quantity<'molarMass'> }
+  readonly product: {
+    /** As a formula. */
+    readonly formula: string
+    /** In words. */
+    readonly name: string
+    /** Its molar mass. */
+    readonly molarMass: Quantity<'molarMass'>
+  }
   /** What the amounts follow from. */
   readonly scale: Portion
   /** The stages added up. */
@@ -93,7 +100,12 @@ export interface Plan {
   /** The supplies that decide how much product there can be, as formulas: usually one. */
   readonly limiting: readonly string[]
   /** The most product there can be. */
-  readonly theoretical: { readonly amount: Quantity<'amount'>; readonly mass: Quantity<'mass'> }
+  readonly theoretical: {
+    /** Its amount. */
+    readonly amount: Quantity<'amount'>
+    /** Its mass. */
+    readonly mass: Quantity<'mass'>
+  }
   /** What is in the liquor with the product at the end. */
   readonly leftovers: readonly Portion[]
   /** What cooling should give; absent where the recipe does not say how much water there is. */

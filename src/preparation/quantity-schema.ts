@@ -108,7 +108,12 @@ export const calculationSchema: z.ZodMiniType<CalculationDocument> = /* @__PURE_
  * quantityJsonSchema().type // => 'object'
  * ```
  */
-export function quantityJsonSchema(): { readonly type?: string; readonly [key: string]: unknown } {
+export function quantityJsonSchema(): {
+  /** What is described: `object`. */
+  readonly type?: string
+  /** Everything else that JSON Schema knows. */
+  readonly [key: string]: unknown
+} {
   return z.toJSONSchema(quantitySchema) as never
 }
 
@@ -125,6 +130,11 @@ export function quantityJsonSchema(): { readonly type?: string; readonly [key: s
  * calculationJsonSchema().required // => ['format', 'measurements', 'nodes', 'results']
  * ```
  */
-export function calculationJsonSchema(): { readonly type?: string; readonly [key: string]: unknown } {
+export function calculationJsonSchema(): {
+  /** What is described: `object`. */
+  readonly type?: string
+  /** Everything else that JSON Schema knows. */
+  readonly [key: string]: unknown
+} {
   return z.toJSONSchema(calculationSchema) as never
 }

@@ -171,6 +171,11 @@ export const recipeSchema: z.ZodMiniType<Recipe> = /* @__PURE__ */ z.strictObjec
  * recipeJsonSchema().type // => 'object'
  * ```
  */
-export function recipeJsonSchema(): { readonly type?: string; readonly [key: string]: unknown } {
+export function recipeJsonSchema(): {
+  /** What is described: `object`. */
+  readonly type?: string
+  /** Everything else that JSON Schema knows. */
+  readonly [key: string]: unknown
+} {
   return z.toJSONSchema(recipeSchema) as never
 }

@@ -69,6 +69,11 @@ export const recordsSchema: z.ZodMiniType<Records> = /* @__PURE__ */ z.strictObj
  * recordsJsonSchema().type // => 'object'
  * ```
  */
-export function recordsJsonSchema(): { readonly type?: string; readonly [key: string]: unknown } {
+export function recordsJsonSchema(): {
+  /** What is described: `object`. */
+  readonly type?: string
+  /** Everything else that JSON Schema knows. */
+  readonly [key: string]: unknown
+} {
   return z.toJSONSchema(recordsSchema) as never
 }

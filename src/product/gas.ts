@@ -14,7 +14,14 @@ export interface GasEvolved {
   /** How much of it. */
   readonly amount: Given<'amount'>
   /** At what temperature and pressure: named, or measured. */
-  readonly at: GasConditionsName | { readonly temperature: Given<'temperature'>; readonly pressure: Given<'pressure'> }
+  readonly at:
+    | GasConditionsName
+    | {
+        /** As measured. */
+        readonly temperature: Given<'temperature'>
+        /** Of the gas itself: over water, what is read less the vapour pressure of water. */
+        readonly pressure: Given<'pressure'>
+      }
   /** Atomic weights for the mass; `"abridged"` unless said. */
   readonly weights?: AtomicWeights | undefined
 }

@@ -33,7 +33,14 @@ export interface TitrationAssay {
   /** Moles of titrant that a mole of the second solution takes back, as `"1"`; one unless said. */
   readonly backRatio?: string | undefined
   /** Where only a part of the dissolved sample was titrated: that part and the whole. */
-  readonly aliquot?: { readonly taken: Given<'volume'>; readonly of: Given<'volume'> } | undefined
+  readonly aliquot?:
+    | {
+        /** What was titrated. */
+        readonly taken: Given<'volume'>
+        /** Of how much it was taken. */
+        readonly of: Given<'volume'>
+      }
+    | undefined
   /** Atomic weights; `"abridged"` unless said. */
   readonly weights?: AtomicWeights | undefined
 }

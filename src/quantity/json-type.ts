@@ -48,8 +48,18 @@ export interface SettingsJSON {
   readonly exponent?: number
   /** Rounding: to so many figures or to multiples of a step, and what a lone 5 does. */
   readonly rounding?:
-    | { readonly figures: number; readonly ties: TieRule }
-    | { readonly step: string; readonly ties: TieRule }
+    | {
+        /** To so many figures. */
+        readonly figures: number
+        /** What a lone 5 does. */
+        readonly ties: TieRule
+      }
+    | {
+        /** To multiples of this, in the unit of the quantity. */
+        readonly step: string
+        /** What a lone 5 does. */
+        readonly ties: TieRule
+      }
 }
 
 /** A quantity that was known from the start. */

@@ -6,7 +6,12 @@ export interface Picture {
   /** Which grammar it is written in. */
   readonly $schema: 'https://vega.github.io/schema/vega-lite/v5.json'
   /** Its heading, and what it rests on. */
-  readonly title: { readonly text: string; readonly subtitle: readonly string[] }
+  readonly title: {
+    /** The heading. */
+    readonly text: string
+    /** Lines under it. */
+    readonly subtitle: readonly string[]
+  }
   /** What it shows, in words, for those who cannot see it. */
   readonly description: string
   /** Everything else that the grammar knows. */

@@ -37,5 +37,12 @@ export interface SlipContext extends ReviewContext {
   /** Atomic weights for formulas that the calculation itself does not weigh. */
   readonly weights: AtomicWeights | undefined
   /** The answer in the unit of the calculation's result, and the exponent of ten of its last digit; absent where only the slips are asked for. */
-  readonly answer?: { readonly value: Quantity['value']; readonly place: number } | undefined
+  readonly answer?:
+    | {
+        /** Its number. */
+        readonly value: Quantity['value']
+        /** Exponent of ten of its last digit. */
+        readonly place: number
+      }
+    | undefined
 }

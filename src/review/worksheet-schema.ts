@@ -37,7 +37,12 @@ export const filledWorksheetSchema: z.ZodMiniType<FilledWorksheet> = /* @__PURE_
  * filledWorksheetJsonSchema().type // => 'object'
  * ```
  */
-export function filledWorksheetJsonSchema(): { readonly type?: string; readonly [key: string]: unknown } {
+export function filledWorksheetJsonSchema(): {
+  /** What is described: `object`. */
+  readonly type?: string
+  /** Everything else that JSON Schema knows. */
+  readonly [key: string]: unknown
+} {
   return z.toJSONSchema(filledWorksheetSchema) as never
 }
 

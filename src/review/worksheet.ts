@@ -25,7 +25,12 @@ export interface ChoiceQuestion {
   /** What is asked. */
   readonly asks: string
   /** What can be chosen, as formulas and as they are called. */
-  readonly choices: readonly { readonly formula: string; readonly name: string }[]
+  readonly choices: readonly {
+    /** As a formula. */
+    readonly formula: string
+    /** As it is called. */
+    readonly name: string
+  }[]
   /** The right ones, as formulas: usually one. */
   readonly right: readonly string[]
 }
