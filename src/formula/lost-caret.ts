@@ -1,4 +1,4 @@
-import { closing, digitValue, kindAt, opening, plainDigits, runEnd, sign, signAt } from './characters.js'
+import { closing, digitValue, kindAt, opening, plainDigits, runEnd, sign, signAt, small } from './characters.js'
 import { endsPart } from './charge.js'
 import { complain } from './complaint.js'
 import type { FormulaError } from './formula-error.js'
@@ -12,7 +12,8 @@ import type { Scan } from './scan.js'
  * 2. Of the two readings, digits as count (`NO3-`) or last digit as charge (`SO42-`, `(SO4)2-`, `Fe3+`), a common ion wins.
  * 3. Behind a square bracket the digits are the charge: `[Fe(CN)6]4-`.
  * 4. Behind a metal alone they are the charge (`Zr4+`); behind anything else a lone digit is a count (`AlF2+`, `N2+`).
- * 5. Where both or neither reading is usual (`O2-`, `VO2+`) the text is refused, and the hint shows both.
+ * 5. Of two digits behind the ligands of a metal the last is the charge: `MnCl42-`, `GeO44-`.
+ * 6. Where both or neither reading is usual (`O2-`, `VO2+`, `(H2O)2+`) the text is refused, and the hint shows both.
  *
  * @returns The end of the count; its start, where all digits belong to the charge.
  */
@@ -57,14 +58,30 @@ function plainBody({ text, segment }: Scan, end: number): string {
 
 function unknownReading(scan: Scan, start: number, end: number): number {
   const isSingle = end - start === 1
-  const before = unwrapped(plainBody(scan, start))
+  const written = plainBody(scan, start)
+  const before = unwrapped(written)
   if (isMetal(before)) {
     if (isSingle && signAt(scan.text, end) > 0) return start
     throw ambiguous(scan, end)
   }
+  if (isCrowded(scan, start, end)) return end - 1
   const isStrange = isElement(before) && !isMolecularIon(before, signAt(scan.text, end))
-  if (!isSingle || isStrange) throw ambiguous(scan, end)
+  if (!isSingle || isStrange || before !== written) throw ambiguous(scan, end)
   return end
+}
+
+/** Whether two digits stand behind the ligands of a metal: more than eight would find no room, so the last digit is a charge. */
+function isCrowded({ text, segment }: Scan, start: number, end: number): boolean {
+  const [ligands, charge] = [digitValue(text, start), digitValue(text, end - 1)]
+  const isRoomy = end - start !== 2 || ligands < 2 || ligands > 8 || charge > 6
+  const at = runEnd(text, segment, opening)
+  const metal = text.slice(at, kindAt(text, at + 1) === small ? at + 2 : at + 1)
+  return !isRoomy && isMetal(metal) && isLigand(text, start)
+}
+
+/** Whether a bracket, oxygen or a halogen ends before this place. */
+function isLigand(text: string, end: number): boolean {
+  return kindAt(text, end - 1) === closing || ['O', 'F', 'Cl', 'Br', 'I'].some((symbol) => text.endsWith(symbol, end))
 }
 
 function ambiguous(scan: Scan, end: number): FormulaError {

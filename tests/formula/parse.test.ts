@@ -260,13 +260,17 @@ describe('the charge', () => {
     ['Cu2+', 'Cu', 2],
     ['Zr4+', 'Zr', 4],
     ['Hg2+', 'Hg', 2],
+    // of two digits behind the ligands of a metal the last is the charge
+    ['MnCl42-', 'Mn Cl4', -2],
+    ['GeO44-', 'Ge O4', -4],
+    ['Mo2O72-', 'Mo2 O7', -2],
+    ['Rh(NH3)63+', 'Rh N6 H18', 3],
     // otherwise a lone digit is a count
     ['AlF2+', 'Al F2', 1],
     ['Fe(OH)2+', 'Fe O2 H2', 1],
     ['N2+', 'N2', 1],
     ['C3+', 'C3', 1],
     ['S8+', 'S8', 1],
-    ['(H2O)2+', 'H4 O2', 1],
     ['(NH3)(H2O)2+', 'N H7 O2', 1],
     ['Cl2-', 'Cl2', -1],
     ['C60-', 'C60', -1],
