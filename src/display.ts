@@ -11,10 +11,10 @@ export interface DisplayForms {
 }
 
 /** Under which notebooks ask a value for its forms: the open convention of the kernels for JavaScript. */
-export const notebookDisplay: unique symbol = /* @__PURE__ */ Symbol.for('Jupyter.display') as never
+const notebookDisplay: unique symbol = /* @__PURE__ */ Symbol.for('Jupyter.display') as never
 
 /** Under which the consoles of Node and Deno ask a value how it is printed. */
-export const consoleDisplay: unique symbol = /* @__PURE__ */ Symbol.for('nodejs.util.inspect.custom') as never
+const consoleDisplay: unique symbol = /* @__PURE__ */ Symbol.for('nodejs.util.inspect.custom') as never
 
 /**
  * Gives the values of a class a way to show themselves: in a console their text, in a notebook their forms. Methods that are named by
