@@ -6,6 +6,7 @@ export type ReportCode =
   | 'report/not-a-plan'
   | 'report/not-an-assessment'
   | 'report/not-a-working'
+  | 'report/not-a-review'
   | 'report/nothing-to-show'
 
 /**

@@ -33,7 +33,7 @@ export function earlierNumber(
   { id, expected }: QuantityQuestion,
   { verdict, stated, candidates }: Review,
 ): readonly Earlier[] {
-  const number = inUnitOf(expected, stated)
+  const number = numberIn(expected, stated)
   if (number === undefined) return []
   const { role, of } = expected.naming
   const replace = role === 'molar mass' && of !== undefined ? { role, of } : expected
@@ -41,10 +41,12 @@ export function earlierNumber(
   return [{ id, isWrong, replace, stated: number, unrounded: isWrong ? candidates[0]?.value : undefined }]
 }
 
-/** The number that was stated, in the unit of the right answer where it has none; undefined for one of another kind. */
-function inUnitOf({ dimension, unit }: Quantity, stated: Quantity): Quantity | undefined {
-  if (stated.dimension === dimension) return stated
-  return stated.unit === '1' ? exact(`${stated.value.toString()} ${unit}` as '1 g') : undefined
+/** The number that was stated, as a person goes on with it: exact, in the unit of the right answer where it has none; undefined for one of another kind. */
+function numberIn({ dimension, unit }: Quantity, stated: Quantity): Quantity | undefined {
+  const own = stated.dimension === dimension ? stated.unit : unit
+  return stated.dimension === dimension || stated.unit === '1'
+    ? exact(`${stated.value.toString()} ${own}` as '1 g')
+    : undefined
 }
 
 /** A substance that was held to be the limiting one decides the theoretical amount of later calculations. */

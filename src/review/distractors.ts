@@ -11,11 +11,11 @@ import { slips } from './slips.js'
 export function distractorsFor(
   expected: Quantity,
   context: ReviewContext,
-  written: (q: Quantity) => string,
+  written: (q: Quantity) => Pick<Distractor, 'text' | 'value'>,
   most: number,
 ): readonly Distractor[] {
   const calculation = calculationOf(expected)
-  const taken = new Set([written(expected)])
+  const taken = new Set([written(expected).text])
   const found: Distractor[] = []
   for (const { slip, way } of plausible(
     guessesAt(calculation, { ...context, given: context, weights: undefined }, slips),
@@ -23,9 +23,9 @@ export function distractorsFor(
   )) {
     if (found.length >= most) break
     const value = recompute(calculation, way.change)
-    if (value === undefined || !value.value.gt(0) || taken.has(written(value))) continue
-    taken.add(written(value))
-    found.push({ text: written(value), slip: slip.name, advice: slip.advice })
+    if (value === undefined || !value.value.gt(0) || taken.has(written(value).text)) continue
+    taken.add(written(value).text)
+    found.push({ ...written(value), slip: slip.name, advice: slip.advice })
   }
   return found
 }

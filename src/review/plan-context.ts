@@ -3,6 +3,8 @@ import { fractionToDecimal } from '../fraction.js'
 import type { Assessment, Plan, PlannedSupply, RecipeSupply } from '../preparation/index.js'
 import { asDimension, type Dimension, exact, type Naming, type Quantity, quantity } from '../quantity/index.js'
 import { amountConcentration } from '../solution/index.js'
+import { checkObject } from './check-options.js'
+import { checkPlan } from './check-plan.js'
 import type { ReactantAtHand, ReviewContext } from './context.js'
 
 /** What was at hand beside a plan. */
@@ -20,7 +22,7 @@ export interface PlanContextOptions {
  * @param plan - The plan.
  * @param options - The assessment, for what was weighed; the plan at the printed scale.
  * @returns The context for {@link reviewAnswer}.
- * @throws Never for a plan that was made by `planPreparation`.
+ * @throws {@link ReviewError} `review/not-a-plan` for anything but a plan that `planPreparation` made.
  *
  * @example
  * ```ts
@@ -43,7 +45,8 @@ export interface PlanContextOptions {
  * ```
  */
 export function contextOf(plan: Plan, options: PlanContextOptions = {}): ReviewContext {
-  const { assessment, printed } = options
+  const { assessment, printed } = checkObject(options) as PlanContextOptions
+  checkPlan(plan)
   return {
     reactants: reactantsOf(plan, assessment),
     equations: equationsOf(plan),

@@ -34,6 +34,8 @@ export interface QuestionSetOptions {
 export interface Distractor {
   /** As it would be written. */
   readonly text: string
+  /** Its number, as text, in the unit of the right answer; absent where another substance is chosen. */
+  readonly value: string | undefined
   /** The slip; absent where another substance is chosen. */
   readonly slip: string | undefined
   /** What to look at, for whoever chooses it. */
@@ -57,7 +59,12 @@ export interface PosedQuestion {
   /** What is asked. */
   readonly asks: string
   /** What is given, beside the equation. */
-  readonly given: readonly { readonly label: string; readonly quantity: Quantity }[]
+  readonly given: readonly {
+    /** What it is. */
+    readonly label: string
+    /** The number. */
+    readonly quantity: Quantity
+  }[]
   /** The right answer, with the figures it should have. */
   readonly answer: string
   /** The same for a program; absent where a substance is asked for. */

@@ -1,15 +1,16 @@
 import { showFound } from '../errors.js'
 import { type Plan, planPreparation, type Recipe } from '../preparation/index.js'
 import { type Quantity, working } from '../quantity/index.js'
-import { type Shown, unitText, writeNumber, writeQuantity } from '../quantity/show.js'
+import { roundToPlace } from '../quantity/rounding.js'
+import { type Shown, unitText, writeQuantity } from '../quantity/show.js'
 import { placeAt } from '../quantity/significance.js'
+import { checkObject } from './check-options.js'
 import type { ReviewContext } from './context.js'
 import { distractorsFor } from './distractors.js'
 import { generatorFrom } from './generator.js'
 import { called } from './look-up.js'
 import { contextOf } from './plan-context.js'
 import type { PosedQuestion, QuestionSet, QuestionSetOptions, QuestionVariant } from './question-set-type.js'
-import { checkOptions } from './review-answer.js'
 import { ReviewError } from './review-error.js'
 import { badRange, variantOf } from './variants.js'
 import type { ChoiceQuestion, QuantityQuestion, Question } from './worksheet.js'
@@ -63,7 +64,7 @@ const greatestSeed = 1_000_000
 const mostDistractors = 20
 
 function checkedOptions(given: QuestionSetOptions): QuestionSetOptions {
-  const options = checkOptions(given) as QuestionSetOptions
+  const options = checkObject(given) as QuestionSetOptions
   const { seed, variants = 1, distractors = 3 } = options
   checkWhole('seed', seed, 0, greatestSeed)
   checkWhole('variants', variants, 1, mostVariants)
@@ -122,7 +123,9 @@ function posed(question: Question, scene: Scene): PosedQuestion {
 function posedChoice({ id, asks, choices, right }: ChoiceQuestion, { most }: Scene): PosedQuestion {
   const advice = 'How far does each of them let the reaction go?'
   const others = choices.filter(({ formula }) => !right.includes(formula))
-  const distractors = others.slice(0, most).map(({ formula }) => ({ text: formula, slip: undefined, advice }))
+  const distractors = others
+    .slice(0, most)
+    .map(({ formula }) => ({ text: formula, value: undefined, slip: undefined, advice }))
   return { id, asks, given: [], answer: right.join(', '), numeric: undefined, working: undefined, distractors }
 }
 
@@ -141,10 +144,19 @@ function posedNumber(
     asks,
     given: given.map(({ quantity }) => ({ label: labelIn(plan, quantity), quantity })),
     answer: writeQuantity(shown),
-    numeric: { value: writeNumber(shown), unit: unitText(shown.unit), tolerance: `1e${shown.place}` },
+    numeric: { value: plainNumber(shown), unit: unitText(shown.unit), tolerance: `1e${shown.place}` },
     working: worked,
-    distractors: distractorsFor(expected, context, (q) => writeQuantity(shownAs(q, expected, readableTo)), most),
+    distractors: distractorsFor(expected, context, (q) => writtenTwice(shownAs(q, expected, readableTo)), most),
   }
+}
+
+/** A number with its unit for people, and alone for a program. */
+function writtenTwice(shown: Shown): { readonly text: string; readonly value: string } {
+  return { text: writeQuantity(shown), value: plainNumber(shown) }
+}
+
+function plainNumber({ value, place }: Shown): string {
+  return roundToPlace(value, place as number, 'half-even').toString()
 }
 
 /** What a given number is called; the scale keeps its own name, whatever it stands for in the answer. */

@@ -1,17 +1,17 @@
 import { withSummary } from '../display.js'
 import type { AtomicWeights } from '../element/index.js'
-import { showFound } from '../errors.js'
-import { isQuantity, type Quantity, roundTo, type TieRule, type WholeNumberZeros } from '../quantity/index.js'
+import { type Quantity, roundTo, type TieRule, type WholeNumberZeros } from '../quantity/index.js'
+import { nodeOf } from '../quantity/node.js'
 import { adviceOn, type Findings } from './advice.js'
 import { type Agreement, agreementOf, type Exactness, type RequiredFigures } from './agreement.js'
 import { calculationOf } from './calculation.js'
 import type { Candidate } from './candidate.js'
+import { checkObject, checkReviewOptions } from './check-options.js'
 import type { ReviewContext } from './context.js'
 import { withWeights } from './course-weights.js'
 import { findCandidates, groupsOf } from './find-candidates.js'
 import { remarkOn, unitRemark } from './other-unit.js'
 import type { Review } from './review.js'
-import { ReviewError } from './review-error.js'
 import type { Slip } from './slip.js'
 import { slips as allSlips } from './slips.js'
 import { readStatement, type Statement, statedFigures } from './statement.js'
@@ -49,7 +49,7 @@ export interface ReviewOptions {
  * @param options - The course's rule for a lone 5, its figures, its atomic weights; what else was at hand; whether pairs of slips are tried.
  * @returns The verdict, remarks on digits and unit, the candidates in order of rank, what to look at.
  * @throws {@link ReviewError} `review/unreadable-answer`, with the place in the text and a hint; `review/not-an-object` for options that are
- *   none; {@link QuantityError} `quantity/not-a-quantity` for an expected answer that is none; {@link ElementError} where the course's
+ *   none, `review/unknown-option` with the path of an option that is no choice; {@link QuantityError} `quantity/not-a-quantity` for an expected answer that is none; {@link ElementError} where the course's
  *   atomic weights lack an element.
  * @source Comparison at the stated digits with the unrounded value: ISO 80000-1:2009, B.4 (round once).
  *
@@ -73,7 +73,7 @@ export interface ReviewOptions {
  * ```
  */
 export function reviewAnswer(expected: Quantity, stated: string | Quantity, options: ReviewOptions = {}): Review {
-  return reviewWith(expected, stated, checkOptions(options))
+  return reviewWith(expected, stated, checkReviewOptions(options))
 }
 
 /** Options as worksheets have them: they also know what the instrument shows. */
@@ -81,7 +81,7 @@ export type FullOptions = ReviewOptions & Pick<Exactness, 'readableTo'>
 
 /** Reviews an answer with checked options. */
 export function reviewWith(expected: Quantity, stated: string | Quantity, options: FullOptions): Review {
-  const right = withWeights(expected, options.weights)
+  const right = withWeights(nodeOf(expected), options.weights)
   const statement = readStatement(stated, options.wholeNumberZeros)
   const agreement = agreementWith(right, expected, statement, options)
   return completed(right, statement, findingsOf(right, statement, agreement, options))
@@ -169,23 +169,12 @@ function candidatesFor(right: Quantity, statement: Statement, options: FullOptio
   return isLong ? found : found.filter(({ fit }) => fit === 'to the digits')
 }
 
-/** Options, checked as far as JavaScript callers may get them wrong. */
-export function checkOptions(options: unknown): ReviewOptions {
-  if (typeof options === 'object' && options !== null) return options
-  throw new ReviewError({
-    code: 'review/not-an-object',
-    message: `${showFound(options)} does not say how an answer is reviewed.`,
-    found: showFound(options),
-    expected: '{ ties, figures, weights, context, pairs, slips }',
-  })
-}
-
 /**
  * The right answer of a review as it should be written: the answer on request.
  *
  * @param review - A review of an answer.
  * @returns The number, rounded to the figures that are right, or to those that were stated (three at least) where any are; with its unit.
- * @throws Never.
+ * @throws {@link ReviewError} `review/not-an-object`; {@link QuantityError} `quantity/not-a-quantity` for a review that was stored as JSON.
  *
  * @example
  * ```ts
@@ -196,7 +185,9 @@ export function checkOptions(options: unknown): ReviewOptions {
  * answerOf(reviewAnswer(massFromAmount(exact('0.0250 mol'), 'ZnSO4·7H2O'), '4.036 g')) // => '7.1885 g'
  * ```
  */
-export function answerOf({ expected, stated }: Review): string {
-  if (!isQuantity(expected) || expected.significantFigures !== null) return String(expected)
-  return roundTo(expected, { figures: Math.max(3, stated.significantFigures ?? 0) }).toString()
+export function answerOf(review: Review): string {
+  const { expected, stated } = checkObject(review) as Review
+  const right = nodeOf(expected)
+  if (right.significantFigures !== null) return right.toString()
+  return roundTo(right, { figures: Math.max(3, nodeOf(stated).significantFigures ?? 0) }).toString()
 }

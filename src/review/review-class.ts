@@ -1,5 +1,6 @@
 import { attempt, showFound } from '../errors.js'
 import type { Candidate } from './candidate.js'
+import { checkObject, checkReviewOptions } from './check-options.js'
 import type {
   BenchResult,
   BenchWorksheet,
@@ -8,7 +9,6 @@ import type {
   SlipCount,
   UnreadWorksheet,
 } from './class-review.js'
-import { checkOptions } from './review-answer.js'
 import { ReviewError } from './review-error.js'
 import { reviewWorksheet, type WorksheetReviewOptions } from './review-worksheet.js'
 import type { AnswerReview, AnswerStatus, WorksheetReview } from './worksheet-review.js'
@@ -53,7 +53,7 @@ export function* reviewBenches(
   worksheets: Iterable<BenchWorksheet>,
   options: ClassReviewOptions = {},
 ): Generator<BenchReview, void, undefined> {
-  const checked = checkOptions(options) as ClassReviewOptions
+  const checked = checkReviewOptions(options)
   let index = 0
   for (const worksheet of listOf(worksheets)) {
     yield reviewBench(worksheet, index, checked)
@@ -75,7 +75,7 @@ function listOf(worksheets: unknown): Iterable<BenchWorksheet> {
 
 function reviewBench(worksheet: BenchWorksheet, index: number, options: ClassReviewOptions): BenchReview {
   const outcome = attempt<WorksheetReview, ReviewError>(() => {
-    const { plan, filled, assessment, bench } = checkOptions(worksheet) as BenchWorksheet
+    const { plan, filled, assessment, bench } = checkObject(worksheet) as BenchWorksheet
     const review = reviewWorksheet(plan, filled, { ...options, assessment })
     return { ...review, bench: bench ?? review.bench ?? `Bench ${index + 1}` }
   })

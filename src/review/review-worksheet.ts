@@ -4,8 +4,10 @@ import type { Plan } from '../preparation/index.js'
 import type { Quantity } from '../quantity/index.js'
 import { speciesKey } from '../stoichiometry/index.js'
 import { type Carried, carriedOn, type Earlier, earlierChoice, earlierNumber } from './carry.js'
+import { checkReviewOptions } from './check-options.js'
+import { checkPlan } from './check-plan.js'
 import type { Review } from './review.js'
-import { agrees, checkOptions, type FullOptions, type ReviewOptions, reviewWith } from './review-answer.js'
+import { agrees, type FullOptions, type ReviewOptions, reviewWith } from './review-answer.js'
 import { ReviewError } from './review-error.js'
 import type {
   ChoiceQuestion,
@@ -66,7 +68,7 @@ export function reviewWorksheet(
   filled: FilledWorksheet,
   options: WorksheetReviewOptions = {},
 ): WorksheetReview {
-  const checked = checkOptions(options) as WorksheetReviewOptions
+  const checked = checkReviewOptions(options)
   const worksheet = worksheetFor(plan, checked)
   const { bench, answers } = readFilledWorksheet(filled)
   checkNames(worksheet, answers)
@@ -80,12 +82,13 @@ export function reviewWorksheet(
 }
 
 function worksheetFor(plan: Plan | Worksheet, options: WorksheetReviewOptions): Worksheet {
-  if (typeof plan !== 'object' || plan === null) throw notAPlan()
-  if ('questions' in plan) return plan
-  if (!('supplies' in plan && 'theoretical' in plan)) throw notAPlan()
-  return options.assessment === undefined && options.printed === undefined
-    ? plainWorksheet(plan)
-    : worksheetOf(plan, options)
+  if (isWorksheet(plan)) return plan
+  const isPlain = options.assessment === undefined && options.printed === undefined
+  return isPlain ? plainWorksheet(checkPlan(plan)) : worksheetOf(plan, options)
+}
+
+function isWorksheet(plan: Plan | Worksheet): plan is Worksheet {
+  return typeof plan === 'object' && plan !== null && 'questions' in plan && Array.isArray(plan.questions)
 }
 
 /** Worksheets of plans, as long as somebody holds on to them: many benches may work by one plan. */
@@ -95,14 +98,6 @@ function plainWorksheet(plan: Plan): Worksheet {
   const worksheet = known.get(plan) ?? worksheetOf(plan)
   known.set(plan, worksheet)
   return worksheet
-}
-
-function notAPlan(): ReviewError {
-  return new ReviewError({
-    code: 'review/not-a-plan',
-    message: 'A worksheet is reviewed by the plan that it belongs to.',
-    expected: 'what planPreparation or worksheetOf gives',
-  })
 }
 
 function checkNames({ questions }: Worksheet, answers: FilledWorksheet['answers']): void {

@@ -8,6 +8,7 @@ import {
   type Unit,
   type WholeNumberZeros,
 } from '../quantity/index.js'
+import { roundToPlace } from '../quantity/rounding.js'
 import { figuresAt } from '../quantity/significance.js'
 import { ReviewError } from './review-error.js'
 
@@ -28,8 +29,13 @@ export interface Statement {
 /** Reads an answer: text, or a quantity. */
 export function readStatement(stated: unknown, zeros: WholeNumberZeros | undefined): Statement {
   const quantity = isQuantity(stated) ? stated : readText(stated, zeros)
-  const { value, unit, dimension } = quantity
-  return { quantity, value, unit, dimension, places: placesOf(quantity) }
+  const { unit, dimension } = quantity
+  return { quantity, value: shownValue(quantity), unit, dimension, places: placesOf(quantity) }
+}
+
+/** The number as it is shown: what was worked out is stated to its significant digits. */
+function shownValue({ input, value, place }: Quantity): Decimal {
+  return input !== undefined || place === null ? value : roundToPlace(value, place, 'half-even')
 }
 
 function readText(stated: unknown, zeros: WholeNumberZeros | undefined): Quantity {

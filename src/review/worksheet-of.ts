@@ -1,5 +1,7 @@
 import type { Plan, PlannedSupply } from '../preparation/index.js'
 import type { Quantity } from '../quantity/index.js'
+import { checkObject } from './check-options.js'
+import { checkPlan } from './check-plan.js'
 import type { ReviewContext } from './context.js'
 import { contextOf } from './plan-context.js'
 import type { ChoiceQuestion, QuantityQuestion, Question, Worksheet, WorksheetOptions } from './worksheet.js'
@@ -11,7 +13,7 @@ import type { ChoiceQuestion, QuantityQuestion, Question, Worksheet, WorksheetOp
  * @param plan - The plan of a bench.
  * @param options - Its assessment, and the plan as printed where it is at another scale.
  * @returns The questions in the order in which they are worked through, each with its right answer.
- * @throws Never for a plan that was made by `planPreparation`.
+ * @throws {@link ReviewError} `review/not-a-plan` for anything but a plan that `planPreparation` made.
  *
  * @example
  * ```ts
@@ -34,7 +36,8 @@ import type { ChoiceQuestion, QuantityQuestion, Question, Worksheet, WorksheetOp
  * ```
  */
 export function worksheetOf(plan: Plan, options: WorksheetOptions = {}): Worksheet {
-  const { assessment } = options
+  const { assessment } = checkObject(options) as WorksheetOptions
+  checkPlan(plan)
   const { theoretical } = assessment ?? plan
   const { formula, molarMass } = plan.product
   const questions: readonly Question[] = [

@@ -105,9 +105,14 @@ function takesOtherRow(calculation: Calculation, context: SlipContext): readonly
 /** The spare of a class left out. */
 function forgetsSpare(calculation: Calculation): readonly SlipChange[] {
   return partsIn(calculation, 'excess', 'ratio')
-    .filter((factor) => calculation.usersOf(factor).some(({ operands }) => operands[0]?.rule === 'sum'))
+    .filter((factor) => calculation.usersOf(factor).some(({ operands }) => isTotal(operands[0])))
     .filter((factor) => !factor.equals(exact('1')))
     .map((factor) => because(`${called(factor)} left out`, leftOut(factor)))
+}
+
+/** A total of what benches take, not of what a reaction needs. */
+function isTotal(q: Quantity | undefined): boolean {
+  return q?.rule === 'sum' && q.dimension !== 'amount'
 }
 
 /** What a manual prints at its own scale, kept at another. */

@@ -1,0 +1,112 @@
+import { planClass } from 'saltwright/preparation'
+import { type BenchWorksheet, reviewBenches, reviewClass } from 'saltwright/review'
+import { describe, expect, it } from 'vitest'
+import { zincSulfate } from '../preparation/recipes.js'
+import { allRight, filledIn, zincAssessment, zincPlan } from './worksheets.js'
+
+const worksheets: readonly BenchWorksheet[] = [
+  { plan: zincPlan, filled: filledIn(allRight, 'Bench 1') },
+  { plan: zincPlan, filled: filledIn({ ...allRight, 'theoretical-yield': '6.458 g' }, 'Bench 2') },
+  { plan: zincPlan, filled: filledIn({ 'theoretical-yield': '6.46 g', 'molar-mass-of-product': '179.45 g/mol' }) },
+  { plan: zincPlan, bench: 'Bench 4', filled: { format: 'saltwright/worksheet@1' } as never },
+  { plan: zincPlan, bench: 'Bench 5', assessment: zincAssessment, filled: filledIn({ 'product-mass': '9.113 g' }) },
+]
+
+describe('a class', () => {
+  const review = reviewClass(worksheets)
+
+  it('has a row for each bench', () => {
+    expect(review.benches.map(({ bench, notFaulted, faulted }) => [bench, notFaulted, faulted])).toEqual([
+      ['Bench 1', 8, 0],
+      ['Bench 2', 7, 1],
+      ['Bench 3', 0, 2],
+      ['Bench 5', 1, 0],
+    ])
+    expect(review.benches[1]).toMatchObject({
+      statuses: { 'mass-of-ZnO': 'right', 'theoretical-yield': 'wrong' },
+      slips: { 'theoretical-yield': ['product-taken-as-anhydrous'] },
+    })
+  })
+
+  it('counts how each question went', () => {
+    const { counts } = review.questions.find(({ question }) => question === 'theoretical-yield')!
+    expect(counts).toEqual({ right: 1, wrong: 2, missing: 1 })
+  })
+
+  it('counts the slips, and shares out answers that several fit', () => {
+    expect(review.slips.map(({ slip, answers, alone, share }) => [slip, answers, alone, share])).toEqual([
+      ['product-taken-as-anhydrous', 2, 2, 2],
+      ['other-hydrate', 1, 0, 0.5],
+      ['one-water-only', 1, 0, 0.5],
+    ])
+    expect(review.mostCommon).toBe(review.slips[0])
+  })
+
+  it('lists what could not be read, and goes on', () => {
+    expect(review.unread.map(({ index, error }) => [index, error.code])).toEqual([[3, 'review/invalid']])
+  })
+
+  it('is plain data as JSON', () => {
+    expect(JSON.parse(JSON.stringify(review)).format).toBe('saltwright/class-review@1')
+  })
+
+  it('without worksheets has no most common slip', () => {
+    expect(reviewClass([]).mostCommon).toBeUndefined()
+  })
+
+  it('can be gone through one by one, with progress', () => {
+    const done: number[] = []
+    const reviews = reviewBenches(new Set(worksheets), { onProgress: (count) => done.push(count) })
+    expect(done).toEqual([])
+    expect([...reviews].map((each) => ('review' in each ? each.review.bench : each.error.code))).toEqual([
+      'Bench 1',
+      'Bench 2',
+      'Bench 3',
+      'review/invalid',
+      'Bench 5',
+    ])
+    expect(done).toEqual([1, 2, 3, 4, 5])
+  })
+
+  it.each([undefined, null, 5, {}])('%s is no list', (list) => {
+    expect(() => reviewClass(list as never)).toThrowError(expect.objectContaining({ code: 'review/not-a-list' }))
+  })
+
+  it('an entry that is none is listed', () => {
+    const { unread } = reviewClass([null, 5, { plan: 1 }] as never)
+    expect(unread.map(({ error }) => error.code)).toEqual([
+      'review/not-an-object',
+      'review/not-an-object',
+      'review/not-a-plan',
+    ])
+  })
+
+  it('options that are none are refused', () => {
+    expect(() => reviewClass([], null as never)).toThrowError(expect.objectContaining({ code: 'review/not-an-object' }))
+  })
+})
+
+describe('a thousand worksheets of ten answers', () => {
+  it('are reviewed in less than five seconds', () => {
+    const benches = Array.from({ length: 1000 }, (_, index) => ({
+      name: `Bench ${index + 1}`,
+      scale: { amount: `0.0${200 + (index % 700)} mol` },
+    }))
+    const plans = planClass({ ...zincSulfate, scale: { of: 'ZnSO4·7H2O', amount: '0.0400 mol' } }, benches).benches
+    const filled = plans.map(({ name, plan }) => {
+      const { amount, mass } = plan.theoretical
+      const answers = {
+        ...allRight,
+        'amount-of-ZnO': `${amount.value} mol`,
+        'mass-of-ZnO': '3.333 g',
+        'theoretical-amount': `${amount.value} mol`,
+        'theoretical-yield': `${mass.value.times('0.5614').toPrecision(4)} g`,
+      }
+      return { plan, filled: filledIn(answers, name) }
+    })
+    const start = performance.now()
+    const review = reviewClass(filled)
+    expect(performance.now() - start).toBeLessThan(5000)
+    expect(review.benches).toHaveLength(1000)
+  })
+})

@@ -1,0 +1,295 @@
+import { planPreparation } from 'saltwright/preparation'
+import {
+  type AnswerReview,
+  type FilledWorksheet,
+  filledWorksheetJsonSchema,
+  filledWorksheetSchema,
+  reviewWorksheet,
+  worksheetOf,
+} from 'saltwright/review'
+import { describe, expect, it } from 'vitest'
+import { zincSulfate } from '../preparation/recipes.js'
+import { allRight, alumPlan, filledIn, zincAssessment, zincPlan } from './worksheets.js'
+
+const reviewed = (answers: Readonly<Record<string, string>>) => reviewWorksheet(zincPlan, filledIn(answers)).answers
+const statuses = (answers: readonly AnswerReview[]) =>
+  Object.fromEntries(
+    answers.filter(({ status }) => status !== 'missing').map(({ question, status }) => [question, status]),
+  )
+const answerTo = (answers: readonly AnswerReview[], question: string): AnswerReview =>
+  answers.find((answer) => answer.question === question)!
+
+describe('the questions of a worksheet', () => {
+  it('follow from the plan, in the order of the work', () => {
+    expect(worksheetOf(zincPlan).questions.map(({ id }) => id)).toEqual(Object.keys(allRight))
+  })
+
+  it('ask for the crop and the yield where there is an assessment', () => {
+    const { questions } = worksheetOf(zincPlan, { assessment: zincAssessment })
+    expect(questions.slice(-2).map(({ id }) => id)).toEqual(['product-mass', 'percent-yield'])
+  })
+
+  it('number what goes in twice, and ask for no limit where there is one supply', () => {
+    const twice = planPreparation({
+      ...zincSulfate,
+      supplies: [
+        { form: 'solid', substance: 'ZnO' },
+        { form: 'solution', substance: 'H2SO4', concentration: '3 mol/L', stage: 'dissolve' },
+      ],
+    })
+    expect(worksheetOf(twice).questions.map(({ id }) => id)).toContain('limiting-reagent')
+    const alone = planPreparation({
+      ...zincSulfate,
+      supplies: [
+        { form: 'solid', substance: 'ZnO' },
+        { form: 'unlimited', substance: 'H2SO4' },
+      ],
+    })
+    expect(worksheetOf(alone).questions.map(({ id }) => id)).not.toContain('limiting-reagent')
+  })
+
+  it('say what is asked, and what can be chosen', () => {
+    const { questions, title } = worksheetOf(zincPlan)
+    expect(title).toBe('Zinc sulfate heptahydrate')
+    expect(questions[1]).toMatchObject({
+      kind: 'quantity',
+      asks: 'What mass of zinc oxide is weighed?',
+      readableTo: -3,
+    })
+    expect(questions[4]).toMatchObject({
+      kind: 'choice',
+      choices: [
+        { formula: 'ZnO', name: 'zinc oxide' },
+        { formula: 'H2SO4', name: 'sulfuric acid' },
+      ],
+      right: ['ZnO'],
+    })
+  })
+})
+
+describe('a worksheet', () => {
+  it('all right is all right', () => {
+    expect(new Set(reviewed(allRight).map(({ status }) => status))).toEqual(new Set(['right']))
+  })
+
+  it('says whose it is and what was asked', () => {
+    const review = reviewWorksheet(zincPlan, filledIn({}, 'Bench 2'))
+    expect(review).toMatchObject({
+      format: 'saltwright/worksheet-review@1',
+      bench: 'Bench 2',
+      title: zincSulfate.title,
+    })
+    expect(review.answers.every(({ status }) => status === 'missing')).toBe(true)
+  })
+
+  it('is reviewed by its plan or by the questions made from it', () => {
+    const worksheet = worksheetOf(zincPlan)
+    expect(reviewWorksheet(worksheet, filledIn(allRight)).answers).toHaveLength(8)
+  })
+
+  it.each([
+    { question: 'mass-of-ZnO', stated: '3.2552 g', status: 'rounding' },
+    { question: 'mass-of-ZnO', stated: '3.255', status: 'unit' },
+    { question: 'mass-of-ZnO', stated: '3.3 g', status: 'rounding' },
+    { question: 'mass-of-ZnO', stated: '5.1 g', status: 'wrong' },
+    { question: 'mass-of-ZnO', stated: ' ', status: 'missing' },
+    { question: 'mass-of-ZnO', stated: 'three', status: 'unreadable' },
+    { question: 'volume-of-H2SO4', stated: '14.7 mL', status: 'right' },
+    { question: 'limiting-reagent', stated: 'Zinc Oxide', status: 'right' },
+    { question: 'limiting-reagent', stated: 'OZn', status: 'right' },
+    { question: 'limiting-reagent', stated: 'ZnO', status: 'right' },
+    { question: 'limiting-reagent', stated: 'zno', status: 'right' },
+    { question: 'limiting-reagent', stated: 'H2O4S', status: 'wrong' },
+    { question: 'limiting-reagent', stated: 'the acid', status: 'wrong' },
+    { question: 'molar-mass-of-product', stated: '161.44 g/mol', status: 'wrong' },
+    { question: 'theoretical-yield', stated: '6.458 g', status: 'wrong' },
+  ])('$stated for $question is $status', ({ question, stated, status }) => {
+    expect(answerTo(reviewed({ [question]: stated }), question).status).toBe(status)
+  })
+
+  it('a mass as fine as the balance shows it is never too short', () => {
+    const small = planPreparation({ ...zincSulfate, scale: { of: 'ZnSO4·7H2O', amount: '0.000900 mol' } })
+    const { answers } = reviewWorksheet(small, filledIn({ 'mass-of-ZnO': '0.073 g', 'theoretical-yield': '0.26 g' }))
+    expect(statuses(answers)).toEqual({ 'mass-of-ZnO': 'right', 'theoretical-yield': 'rounding' })
+  })
+
+  it('an answer that cannot be read tells why and stops nothing', () => {
+    const answers = reviewed({ ...allRight, 'mass-of-ZnO': '3,255 g' })
+    expect(answerTo(answers, 'mass-of-ZnO').error).toMatchObject({ code: 'review/unreadable-answer', hint: '3.255 g' })
+    expect(answerTo(answers, 'theoretical-yield').status).toBe('right')
+  })
+
+  it('with what was recorded: the crop, the tare left in, the yield that follows', () => {
+    const { answers } = reviewWorksheet(
+      zincPlan,
+      filledIn({ 'product-mass': '20.317 g', 'percent-yield': '176.7 %' }),
+      { assessment: zincAssessment },
+    )
+    expect(statuses(answers)).toEqual({ 'product-mass': 'wrong', 'percent-yield': 'carried forward' })
+    expect(answerTo(answers, 'product-mass').review?.candidates[0]?.slips).toEqual(['tare-left-in'])
+    expect(answerTo(answers, 'percent-yield')).toMatchObject({
+      follows: ['product-mass'],
+      advice: 'This follows from your earlier answer: look at that one.',
+    })
+  })
+})
+
+describe('what follows from an earlier wrong answer', () => {
+  it('is not faulted: only the first is', () => {
+    const answers = reviewed({
+      'amount-of-ZnO': '0.0500 mol',
+      'mass-of-ZnO': '4.069 g',
+      'theoretical-amount': '0.0500 mol',
+      'theoretical-yield': '14.38 g',
+    })
+    expect(statuses(answers)).toEqual({
+      'amount-of-ZnO': 'wrong',
+      'mass-of-ZnO': 'carried forward',
+      'theoretical-amount': 'carried forward',
+      'theoretical-yield': 'carried forward',
+    })
+    expect(answerTo(answers, 'theoretical-yield').follows).toEqual(['amount-of-ZnO'])
+  })
+
+  it('counts where it was reckoned on with the digits that were not written', () => {
+    const [rounded, exactly] = ['0.0880 mol', '29.333 mL'] // twice the excess, carried unrounded
+    const answers = reviewed({ 'amount-of-H2SO4': rounded, 'volume-of-H2SO4': exactly })
+    expect(statuses(answers)).toEqual({ 'amount-of-H2SO4': 'wrong', 'volume-of-H2SO4': 'carried forward' })
+    const molar = reviewed({ 'molar-mass-of-product': '161 g/mol', 'theoretical-yield': '6.4574 g' })
+    expect(statuses(molar)).toEqual({ 'molar-mass-of-product': 'wrong', 'theoretical-yield': 'carried forward' })
+  })
+
+  it('a number without its unit is carried on, too', () => {
+    const answers = reviewed({ 'molar-mass-of-product': '161.44', 'theoretical-yield': '6.458 g' })
+    expect(statuses(answers)).toEqual({ 'molar-mass-of-product': 'wrong', 'theoretical-yield': 'carried forward' })
+  })
+
+  it('one of another kind is not', () => {
+    const answers = reviewed({ 'molar-mass-of-product': '161.44 g', 'theoretical-yield': '6.458 g' })
+    expect(statuses(answers)).toEqual({ 'molar-mass-of-product': 'wrong', 'theoretical-yield': 'wrong' })
+  })
+
+  it('another slip on top is faulted for itself', () => {
+    const answers = reviewed({ 'amount-of-ZnO': '0.0500 mol', 'theoretical-yield': '8.072 g' })
+    expect(statuses(answers)).toEqual({ 'amount-of-ZnO': 'wrong', 'theoretical-yield': 'wrong' })
+    const yieldReview = answerTo(answers, 'theoretical-yield')
+    expect(yieldReview.follows).toEqual(['amount-of-ZnO'])
+    expect(yieldReview.review?.candidates[0]?.slips).toEqual(['product-taken-as-anhydrous'])
+  })
+
+  it('a number that nothing explains is held against the plan', () => {
+    const answers = reviewed({ 'amount-of-ZnO': '0.0500 mol', 'theoretical-yield': '9.99 g' })
+    expect(answerTo(answers, 'theoretical-yield')).toMatchObject({ status: 'wrong', follows: [] })
+  })
+
+  it('a right number after a wrong one is right', () => {
+    expect(statuses(reviewed({ 'amount-of-ZnO': '0.0500 mol', 'theoretical-yield': '11.50 g' }))).toEqual({
+      'amount-of-ZnO': 'wrong',
+      'theoretical-yield': 'right',
+    })
+  })
+
+  it('reckoning on with a rounded right answer is a matter of rounding', () => {
+    const plan = planPreparation({ ...zincSulfate, scale: { of: 'ZnO', mass: '3.000 g' } })
+    const { answers } = reviewWorksheet(
+      plan,
+      filledIn({ 'amount-of-ZnO': '0.0369 mol', 'theoretical-yield': '10.61 g' }),
+    )
+    expect(statuses(answers)).toEqual({ 'amount-of-ZnO': 'right', 'theoretical-yield': 'rounding' })
+    expect(answerTo(answers, 'theoretical-yield').advice).toContain('keep all digits')
+  })
+
+  it('so does the yield of the reagent that was held to be limiting', () => {
+    const answers = reviewed({
+      'limiting-reagent': 'H2SO4',
+      'theoretical-amount': '0.0440 mol',
+      'theoretical-yield': '12.65 g',
+    })
+    expect(statuses(answers)).toEqual({
+      'limiting-reagent': 'wrong',
+      'theoretical-amount': 'carried forward',
+      'theoretical-yield': 'carried forward',
+    })
+  })
+
+  it('a zero that stops the calculation stops no review', () => {
+    const { answers } = reviewWorksheet(zincPlan, filledIn({ 'theoretical-yield': '0 g', 'percent-yield': '50.0 %' }), {
+      assessment: zincAssessment,
+    })
+    expect(answerTo(answers, 'percent-yield').status).toBe('wrong')
+  })
+
+  it('works over stages that hand on what they leave', () => {
+    const { answers } = reviewWorksheet(
+      alumPlan,
+      filledIn({ 'amount-of-H2SO4': '0.0500 mol', 'volume-of-H2SO4': '8.33 mL' }),
+    )
+    expect(statuses(answers)).toEqual({ 'amount-of-H2SO4': 'wrong', 'volume-of-H2SO4': 'carried forward' })
+    expect(answerTo(answers, 'amount-of-H2SO4').review?.groups[0]?.slips).toContain('leftover-not-counted')
+  })
+})
+
+describe('what is no worksheet', () => {
+  it.each([
+    { filled: undefined, code: 'review/invalid', problem: 'preparation/missing' },
+    { filled: null, code: 'review/invalid', problem: 'preparation/wrong-type' },
+    {
+      filled: { format: 'saltwright/worksheet@2', answers: {} },
+      code: 'review/invalid',
+      problem: 'preparation/unknown-choice',
+    },
+    { filled: { format: 'saltwright/worksheet@1' }, code: 'review/invalid', problem: 'preparation/missing' },
+    {
+      filled: { format: 'saltwright/worksheet@1', answers: { 'mass-of-ZnO': 3.255 } },
+      code: 'review/invalid',
+      problem: 'preparation/wrong-type',
+    },
+    {
+      filled: { format: 'saltwright/worksheet@1', answers: {}, group: 1 },
+      code: 'review/invalid',
+      problem: 'preparation/unknown-key',
+    },
+    {
+      filled: { format: 'saltwright/worksheet@1', answers: { 'mass-of-CuO': '3 g' } },
+      code: 'review/invalid',
+      problem: 'review/unknown-question',
+    },
+  ])('$filled is refused: $problem', ({ filled, code, problem }) => {
+    const error = failure(() => reviewWorksheet(zincPlan, filled as unknown as FilledWorksheet))
+    expect(error.code).toBe(code)
+    expect(error.problems?.[0]?.code).toBe(problem)
+  })
+
+  it('what cannot be looked at is refused', () => {
+    const trap = Object.defineProperty({}, 'format', {
+      get: () => {
+        throw new Error('no')
+      },
+    })
+    expect(failure(() => reviewWorksheet(zincPlan, trap as FilledWorksheet)).code).toBe('review/unreadable')
+  })
+
+  it.each([undefined, null, 5, {}, JSON.parse(JSON.stringify(zincPlan))])('and a plan that is none: %#', (plan) => {
+    expect(failure(() => reviewWorksheet(plan as never, filledIn({}))).code).toBe('review/not-a-plan')
+    expect(failure(() => worksheetOf(plan as never)).code).toBe('review/not-a-plan')
+  })
+
+  it('and options that are none', () => {
+    expect(failure(() => reviewWorksheet(zincPlan, filledIn({}), null as never)).code).toBe('review/not-an-object')
+    expect(failure(() => worksheetOf(zincPlan, 1 as never)).code).toBe('review/not-an-object')
+  })
+
+  it('its shape is there for other software', () => {
+    expect(filledWorksheetSchema.safeParse(filledIn(allRight, 'Bench 1')).success).toBe(true)
+    expect(filledWorksheetJsonSchema()).toMatchObject({ type: 'object', required: ['format', 'answers'] })
+  })
+})
+
+function failure(act: () => unknown): { code?: string; problems?: readonly { code: string }[] } {
+  try {
+    act()
+  } catch (error) {
+    return error as { code?: string }
+  }
+  return {}
+}
