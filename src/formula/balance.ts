@@ -1,7 +1,7 @@
 import { type Ion, ionsOf, type Strictness } from './ions.js'
 import type { Token } from './scan.js'
 import { molecules } from './tables/molecules.js'
-import { type Branch, treeOf } from './tree.js'
+import { type Branch, treeOf, type Unit } from './tree.js'
 
 /** What the usual charges of the ions of a formula add up to. */
 export interface ChargeSum {
@@ -18,12 +18,18 @@ const knownMolecules: ReadonlySet<string> = /* @__PURE__ */ new Set(/* @__PURE__
 export function chargeSum(branches: readonly Branch[], strictness: Strictness): ChargeSum | undefined {
   const ions: Ion[] = []
   for (const { units, times } of branches) {
-    const found = ionsOf(units, strictness)
+    const found = isHalogen(units) && branches.length > 1 ? [] : ionsOf(units, strictness)
     if (found === undefined) return undefined
     ions.push(...found.map((ion) => ({ ...ion, count: ion.count * timesAs(times) })))
   }
   const isSalt = ions.some(({ least }) => least > 0) && ions.some(({ greatest }) => greatest < 0)
   return isSalt ? { least: sumOf(ions, 'least'), greatest: sumOf(ions, 'greatest'), ions } : undefined
+}
+
+/** Whether a part is a molecule of two halogen atoms, as in `KI·I2`: it has no charge. */
+function isHalogen([first, ...more]: readonly Unit[]): boolean {
+  const isAlone = first?.kind === 'atom' && more.length === 0
+  return isAlone && first.count === 2 && ['F', 'Cl', 'Br', 'I'].includes(first.symbol)
 }
 
 /** A number in front of a part; an unknown number stands before water, which has no charge. */

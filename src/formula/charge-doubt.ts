@@ -12,12 +12,17 @@ export function chargeDoubt(tokens: readonly Token[]): readonly FormulaNote[] {
   const branches = treeOf(tokens)
   if (branches === undefined || branches.some(({ charge }) => charge !== 0)) return []
   const sum = chargeSum(branches, 'known')
-  if (sum === undefined || (sum.least <= 1e-6 && sum.greatest >= -1e-6)) return []
+  if (sum === undefined || (sum.least <= 1e-6 && sum.greatest >= -1e-6) || isAlloy(sum)) return []
   const suggestion = neutralSalt(tokens, sum.ions)
   const hint = suggestion === undefined ? '' : ` Was ${suggestion} meant?`
   const message = `The usual charges add up to ${spellSum(sum)}, not to zero.${hint}`
   const position = { start: 0, end: (tokens.at(-1) as Token).end }
   return [{ code: 'charges-do-not-add-up', message, position, suggestion }]
+}
+
+/** Whether so much charge is left over that the metals are none of ions: `Sm2Fe17N3`. */
+function isAlloy({ least }: ChargeSum): boolean {
+  return least > 20
 }
 
 function spellSum({ least, greatest }: ChargeSum): string {

@@ -42,7 +42,10 @@ function listPatterns(): void {
   const ions = anions.flatMap(({ formula, charge, within = [charge, charge] }) =>
     within === null ? [] : [patternOf(formula, within)],
   )
-  const others = [patternOf('NH4', [1, 1]), ...['H2O', 'OH2', 'NH3'].map((formula) => patternOf(formula, [0, 0]))]
+  const others = [
+    patternOf('NH4', [1, 1]),
+    ...['H2O', 'OH2', 'NH3', 'NH2OH'].map((formula) => patternOf(formula, [0, 0])),
+  ]
   const longestFirst = [...ions, ...others].filter(isSeveral).sort((a, b) => b.atoms.length - a.atoms.length)
   for (const pattern of longestFirst) {
     const first = pattern.text.charAt(1) >= 'a' ? pattern.text.slice(0, 2) : pattern.text.slice(0, 1)

@@ -87,6 +87,9 @@ describe('legal text that is doubtful is read as written', () => {
   })
 
   it.each([
+    ['(NH2OH)2·H2SO4'],
+    ['KI·I2'],
+    ['Sm2Fe17N3'],
     ['COCl2'], // phosgene
     ['Pb2SO5'], // PbO·PbSO4
     ['VPO5'], // VO(PO4)
