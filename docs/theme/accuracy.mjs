@@ -60,11 +60,11 @@ function bySource(rows) {
 }
 
 const differingColumns = {
-  where: ({ source, at }) => `${source}, ${at}`,
   what: ({ what }) => what,
   published: ({ published }) => published,
   ours: ({ ours }) => ours,
   why: ({ differs }) => differs,
+  where: ({ source, at }) => `${source}, ${at}`,
 }
 
 const sourceColumns = {

@@ -11,7 +11,10 @@ export function load(app) {
   app.renderer.defineRouter('stable', StableAddresses)
   app.converter.on(Converter.EVENT_RESOLVE_BEGIN, ({ project }) => nameDocuments(project))
   app.converter.addUnknownSymbolResolver((reference, { project }, tag) => tag && exportedName(reference, project))
-  app.renderer.on(PageEvent.END, (page) => useOwnIcons(page))
+  app.renderer.on(PageEvent.END, (page) => {
+    useOwnIcons(page)
+    if (page.url === 'index.html') nameOnce(page)
+  })
   app.renderer.hooks.on('content.end', (context) => citation(context.page))
   app.renderer.hooks.on('footer.begin', () => edition())
 }
@@ -39,6 +42,11 @@ function exportedName({ symbolReference }, project) {
 /** The icons stand in every page; those of another file may not be read where pages are opened from the file system. */
 function useOwnIcons(page) {
   page.contents = page.contents?.replace(/"[^"]*assets\/icons\.svg#/g, '"#')
+}
+
+/** The readme of the start page begins with the name of the library itself. */
+function nameOnce(page) {
+  page.contents = page.contents?.replace(/<div class="tsd-page-title">[\s\S]*?<\/div>/, '')
 }
 
 function citation({ model, url }) {

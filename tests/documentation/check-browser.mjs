@@ -20,6 +20,7 @@ await onPage('desktop', { viewport: { width: 1280, height: 900 }, colorScheme: '
   await visit(page, 'index.html')
   await seen('the start page is titled', (await page.title()).startsWith('saltwright'))
   await page.waitForSelector('.tsd-navigation a')
+  await seen('the start page has one heading of the first rank', (await page.locator('h1').count()) === 1)
   await picture(page, 'start')
 
   await page.click('.tsd-navigation a:has-text("A first bench sheet")')
@@ -97,6 +98,7 @@ await onPage(
     }
     await page.tap('#tsd-toolbar-menu-trigger')
     await page.waitForSelector('.tsd-navigation a', { state: 'visible' })
+    await page.waitForTimeout(500) // the menu slides in
     await picture(page, 'phone-menu')
   },
 )
