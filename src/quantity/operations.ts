@@ -101,11 +101,14 @@ export function weightedSum<D extends Dimension>(
   return derivedNode('weightedSum', converted(nodes, unit), unit, { counts }) as Quantity as Quantity<D>
 }
 
-const largestCount = 1e15
+/** Largest power of ten of a count. */
+const largestCount = 15
 
+/** A count of one's own: a decimal may be changed by whoever handed it over, unless it is frozen. */
 function readCount(times: unknown): Decimal {
-  const count = typeof times === 'number' || Decimal.isDecimal(times) ? new Decimal(times) : undefined
-  if (count === undefined || !count.abs().lte(largestCount)) throw notACount(times)
+  if (typeof times !== 'number' && !Decimal.isDecimal(times)) throw notACount(times)
+  const count = times instanceof Decimal && Object.isFrozen(times) ? times : new Decimal(times)
+  if (!(count.e <= largestCount)) throw notACount(times)
   return count
 }
 
