@@ -5,34 +5,42 @@ import { schemasOf } from './schema-of-type.mjs'
 const root = new URL('../../', import.meta.url)
 const path = (name) => fileURLToPath(new URL(name, root))
 
-/** What the library makes: a schema follows from the type of what it returns. */
+/** What the library reads: the schema that reads it. */
+const read = [
+  { name: 'recipe', title: 'A recipe', schema: 'recipeJsonSchema' },
+  { name: 'records', title: 'What a bench recorded', schema: 'recordsJsonSchema' },
+  { name: 'worksheet', title: 'A filled worksheet', schema: 'filledWorksheetJsonSchema' },
+  { name: 'quantity', title: 'A quantity', schema: 'quantityJsonSchema' },
+  { name: 'calculation', title: 'Quantities with all that they were made from', schema: 'calculationJsonSchema' },
+]
+
+/** What the library makes: the type of what it returns. */
 const made = [
-  { name: 'quantity', title: 'A quantity', type: 'QuantityDocument', face: 'src/quantity/index.ts' },
-  { name: 'plan', title: 'The plan of a preparation', type: 'Plan', face: 'src/preparation/index.ts' },
-  { name: 'class-plan', title: 'The plan of a class', type: 'ClassPlan', face: 'src/preparation/index.ts' },
-  {
-    name: 'assessment',
-    title: 'The assessment of a preparation',
-    type: 'Assessment',
-    face: 'src/preparation/index.ts',
-  },
-  { name: 'review', title: 'The review of an answer', type: 'Review', face: 'src/review/index.ts' },
+  { name: 'plan', title: 'The plan of a preparation', type: 'Plan', topic: 'preparation' },
+  { name: 'class-plan', title: 'The plan of a class', type: 'ClassPlan', topic: 'preparation' },
+  { name: 'assessment', title: 'The assessment of a preparation', type: 'Assessment', topic: 'preparation' },
+  { name: 'review', title: 'The review of an answer', type: 'Review', topic: 'review' },
+  { name: 'worksheet-review', title: 'The review of a worksheet', type: 'WorksheetReview', topic: 'review' },
+  { name: 'class-review', title: 'The review of a class', type: 'ClassReview', topic: 'review' },
+  { name: 'question-set', title: 'A set of questions', type: 'QuestionSet', topic: 'review' },
 ]
 
 /**
  * The JSON Schemas of all documents that go in or come out, by the name of their file.
  *
- * @param {object} readers - The functions of the library that give the schemas of what it reads.
- * @param {() => object} readers.recipeJsonSchema - That of a recipe.
- * @param {() => object} readers.recordsJsonSchema - That of records.
+ * @param {Record<string, () => object>} library - The front door, for the schemas of what it reads.
  * @returns {Map<string, object>} Plain data, draft 2020-12.
  */
-export function documentSchemas({ recipeJsonSchema, recordsJsonSchema }) {
+export function documentSchemas(library) {
+  const faces = new Map([...new Set(made.map(({ topic }) => topic))].map((topic) => [topic, schemasOfTopic(topic)]))
   return new Map([
-    ['recipe', headed('recipe', 'A recipe', recipeJsonSchema())],
-    ['records', headed('records', 'What a bench recorded', recordsJsonSchema())],
-    ...made.map(({ name, title, type, face }) => [name, headed(name, title, schemasOf(path(face), options())(type))]),
+    ...read.map(({ name, title, schema }) => [name, headed(name, title, library[schema]())]),
+    ...made.map(({ name, title, type, topic }) => [name, headed(name, title, faces.get(topic)(type))]),
   ])
+}
+
+function schemasOfTopic(topic) {
+  return schemasOf(path(`src/${topic}/index.ts`), options())
 }
 
 function headed(name, title, schema) {

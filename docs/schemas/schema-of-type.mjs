@@ -36,7 +36,7 @@ class Writer {
   /** The schema of a type; named object types are written once and referred to. */
   schema(type) {
     const json = this.asJson(type)
-    if (json.isUnion()) return this.union(json)
+    if (json.isUnion()) return isRecursive(json) ? this.named(json) : this.union(json)
     if (json.isStringLiteral() || json.isNumberLiteral()) return { const: json.value }
     if (json.flags & ts.TypeFlags.BooleanLiteral) return { const: this.checker.typeToString(json) === 'true' }
     if (json.flags & ts.TypeFlags.String || json.flags & ts.TypeFlags.TemplateLiteral) return { type: 'string' }
@@ -78,7 +78,7 @@ class Writer {
     if (name === undefined || name.startsWith('__') || isGeneric(type)) return this.object(type)
     if (!this.shared.has(name)) {
       this.shared.set(name, {}) // before its members, which may refer to it
-      this.shared.set(name, this.object(type))
+      this.shared.set(name, type.isUnion() ? this.union(type) : this.object(type))
     }
     return { $ref: `#/$defs/${name}` }
   }
@@ -112,6 +112,11 @@ class Writer {
     const type = this.checker.getTypeOfSymbol(member)
     return type.isUnion() && type.types.some((part) => part.flags & ts.TypeFlags.Undefined)
   }
+}
+
+/** An alternative of object types that has a name may have itself inside. */
+function isRecursive(type) {
+  return type.aliasSymbol !== undefined && type.types.some((part) => part.flags & ts.TypeFlags.Object)
 }
 
 /** `Record`, `Pick` and their like have no name of their own. */

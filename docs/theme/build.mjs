@@ -1,6 +1,6 @@
 /** Writes the site: `npm run docs`. Published values are compared anew, so that the page on accuracy cannot be out of date. */
 import { spawnSync } from 'node:child_process'
-import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { cpSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { build } from 'esbuild'
 import { accuracyPage, publishedRows } from './accuracy.mjs'
@@ -11,10 +11,12 @@ const path = (name) => fileURLToPath(new URL(name, root))
 const { version } = releaseOf(readFileSync(path('CITATION.cff'), 'utf8'))
 
 mkdirSync(path('reports'), { recursive: true })
+run('tsup', ['--silent'])
+run(process.execPath, ['docs/schemas/build.mjs'])
 comparePublishedValues()
 run('typedoc', ['--options', '.config/typedoc.js', ...process.argv.slice(2)])
 await bundleLibrary()
-copyFileSync(path('LICENSE'), path('site/LICENSE'))
+cpSync(path('dist/schemas'), path('site/schemas'), { recursive: true })
 run(process.execPath, ['tests/documentation/check-site.mjs'])
 
 function comparePublishedValues() {
@@ -39,7 +41,7 @@ async function bundleLibrary() {
     absWorkingDir: path('.'),
     entryPoints: ['docs/theme/live/run.mjs'],
     outfile: 'site/assets/live.js',
-    alias: { saltwright: path('src/index.ts') },
+    alias: { saltwright: path('dist/index.js') },
     bundle: true,
     minify: true,
     format: 'iife',

@@ -1,19 +1,25 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import Ajv from 'ajv/dist/2020.js'
+import * as library from 'saltwright'
 import {
   assessPreparation,
+  calculationFromJSON,
+  calculationToJSON,
+  fromJSON,
   planClass,
   planPreparation,
-  recipeJsonSchema,
-  recordsJsonSchema,
-} from 'saltwright/preparation'
-import { fromJSON, quantity, toJSON } from 'saltwright/quantity'
-import { reviewAnswer } from 'saltwright/review'
+  quantity,
+  questionSet,
+  reviewAnswer,
+  reviewClass,
+  reviewWorksheet,
+  toJSON,
+} from 'saltwright'
 import { describe, expect, it } from 'vitest'
 import { documentSchemas } from '../../docs/schemas/documents.mjs'
 
 const examples = new URL('../../docs/examples/', import.meta.url)
-const schemas = documentSchemas({ recipeJsonSchema, recordsJsonSchema })
+const schemas = documentSchemas(library)
 const ajv = new Ajv({ allErrors: true, strict: true, allowUnionTypes: true })
 const validators = new Map([...schemas].map(([name, schema]) => [name, ajv.compile(schema)]))
 
@@ -42,7 +48,20 @@ function recipeOf(file) {
 
 describe('the schemas', () => {
   it('are those of every document', () => {
-    expect([...schemas.keys()]).toEqual(['recipe', 'records', 'quantity', 'plan', 'class-plan', 'assessment', 'review'])
+    expect([...schemas.keys()].sort()).toEqual([
+      'assessment',
+      'calculation',
+      'class-plan',
+      'class-review',
+      'plan',
+      'quantity',
+      'question-set',
+      'recipe',
+      'records',
+      'review',
+      'worksheet',
+      'worksheet-review',
+    ])
   })
 
   it.each([...schemas.keys()])('%s has a name, a title and a draft', (name) => {
@@ -92,6 +111,47 @@ describe('a quantity', () => {
     const document = JSON.parse(JSON.stringify(toJSON(quantity(text))))
     expect(complaints('quantity', document)).toEqual([])
     expect(fromJSON(document).toString()).toBe(quantity(text).toString())
+  })
+})
+
+describe('a calculation', () => {
+  const tare = quantity('11.204(1) g')
+  const crops = [quantity('18.616(1) g').minus(tare), quantity('19.305(1) g').minus(tare)]
+
+  it('comes back with what its results share', () => {
+    const document = JSON.parse(JSON.stringify(calculationToJSON(crops)))
+    expect(complaints('calculation', document)).toEqual([])
+    const [one, other] = calculationFromJSON(document)
+    expect(`${one} ${other}`).toBe('7.412 g 8.101 g')
+    expect(one.operands[1].input).toBe(other.operands[1].input)
+  })
+})
+
+describe('a worksheet and its reviews', () => {
+  const plan = planPreparation(recipeOf('zinc-sulfate'))
+  const filled = { format: 'saltwright/worksheet@1', bench: 'Bench 1', answers: { 'theoretical-yield': '6.458 g' } }
+
+  it('are known to the schemas', () => {
+    expect(complaints('worksheet', filled)).toEqual([])
+    expect(complaints('worksheet-review', reviewWorksheet(plan, filled))).toEqual([])
+    expect(
+      complaints(
+        'class-review',
+        reviewClass([
+          { plan, filled },
+          { plan, filled: {} },
+        ]),
+      ),
+    ).toEqual([])
+  })
+
+  it('come back and give the same review', () => {
+    const stored = JSON.parse(JSON.stringify(filled))
+    expect(JSON.stringify(reviewWorksheet(plan, stored))).toBe(JSON.stringify(reviewWorksheet(plan, filled)))
+  })
+
+  it('a set of questions is known to the schema', () => {
+    expect(complaints('question-set', questionSet(recipeOf('zinc-sulfate'), { seed: 1, variants: 2 }))).toEqual([])
   })
 })
 
