@@ -2,6 +2,7 @@ import { showFound } from '../errors.js'
 import type { InputFacts } from './input.js'
 import type { Node } from './node.js'
 import { QuantityError } from './quantity-error.js'
+import { toDouble } from './to-double.js'
 
 /**
  * What stands for the uncertainty of a measured number or constant that states none:
@@ -53,7 +54,7 @@ function uncertaintyOf({ input }: Node, unstated: Unstated): InputUncertainty {
   const { kind, uncertainty, writtenPlace } = input as InputFacts
   if (uncertainty !== undefined) {
     const { standard, degreesOfFreedom } = uncertainty
-    return { standard: standard.toNumber(), degreesOfFreedom }
+    return { standard: toDouble(standard), degreesOfFreedom }
   }
   const standard = kind === 'exact' ? 0 : 10 ** writtenPlace * unitsOfLastDigit[unstated]
   return { standard, degreesOfFreedom: undefined }

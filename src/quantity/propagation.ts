@@ -73,10 +73,17 @@ export function combinedStandard(propagation: Propagation): number {
   let scale = 0
   for (const { component } of propagation.parts.values()) scale = Math.max(scale, Math.abs(component))
   if (scale === 0) return 0
+  if (propagation.correlations.length === 0) return scale * Math.sqrt(sumOfSquares(propagation, scale))
   const scaled = inUnitsOf(propagation, scale)
   const variance = covariance(scaled, scaled)
   if (variance < -tolerance) throw badCorrelation(variance, 'correlations that can hold at the same time')
   return scale * Math.sqrt(Math.max(0, variance))
+}
+
+function sumOfSquares({ parts }: Propagation, scale: number): number {
+  let sum = 0
+  for (const { component } of parts.values()) sum += (component / scale) ** 2
+  return sum
 }
 
 /** How far below zero rounding may bring a variance in which everything cancels. */

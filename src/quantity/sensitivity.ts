@@ -2,6 +2,7 @@ import { checkSame, type Identity, identityOf } from './identity.js'
 import type { Node } from './node.js'
 import { QuantityError } from './quantity-error.js'
 import { type RuleName, rules } from './rules.js'
+import { toDouble } from './to-double.js'
 
 /** How a result changes with one input. */
 export interface Dependence {
@@ -51,8 +52,8 @@ function passOn(
   slopes: Map<Node, number>,
   concerned: ReadonlySet<Node>,
 ): void {
-  const values = node.operands.map(({ value }) => value.toNumber())
-  const partials = rules[rule].partials(values, node.value.toNumber(), node.settings)
+  const values = node.operands.map(({ value }) => toDouble(value))
+  const partials = rules[rule].partials(values, toDouble(node.value), node.settings)
   node.operands.forEach((operand, index) => {
     if (!concerned.has(operand)) return
     const total = (slopes.get(operand) ?? 0) + slope * (partials[index] as number)

@@ -8,6 +8,14 @@ export interface Walk<T> {
   readonly finish: (node: T) => void
 }
 
+/** A node that is waiting for those below it. */
+interface Waiting<T> {
+  readonly node: T
+  readonly parts: readonly T[]
+  /** Which of the parts is looked at next. */
+  next: number
+}
+
 /**
  * Finishes each node of a graph once, those below before those above. Without recursion, so that a sum of a hundred thousand readings
  * does not exhaust the stack.
@@ -15,21 +23,36 @@ export interface Walk<T> {
  * @returns False where a node lies below itself; the walk stops there.
  */
 export function walk<T>(root: T, steps: Walk<T>): boolean {
-  const stack: T[] = [root]
-  const opened = new Set<T>()
-  while (stack.length > 0) {
-    const top = stack[stack.length - 1] as T
-    const waiting = waitingBelow(top, steps)
-    if (waiting.length === 0) finishOnce(stack.pop() as T, steps)
-    else if (opened.has(top)) return false
-    opened.add(top)
-    for (const node of waiting.reverse()) stack.push(node) // the first one on top
+  const stack = [waitingFor(root, steps)]
+  const open = new Set<T>([root])
+  for (let top = stack.at(-1); top !== undefined; top = stack.at(-1)) {
+    const part = unfinishedPart(top, steps)
+    if (part === undefined) {
+      finishOnce(top.node, steps)
+      open.delete(top.node)
+      stack.pop()
+    } else if (open.has(part.node)) return false
+    else {
+      open.add(part.node)
+      stack.push(part)
+    }
   }
   return true
 }
 
-function waitingBelow<T>(node: T, { below, isDone }: Walk<T>): T[] {
-  return isDone(node) ? [] : below(node).filter((one) => !isDone(one))
+function waitingFor<T>(node: T, { below, isDone }: Walk<T>): Waiting<T> {
+  return { node, parts: isDone(node) ? [] : below(node), next: 0 }
+}
+
+/** The next part that waits for others; those that wait for nothing are finished on the way. */
+function unfinishedPart<T>(top: Waiting<T>, steps: Walk<T>): Waiting<T> | undefined {
+  while (top.next < top.parts.length) {
+    const part = waitingFor(top.parts[top.next] as T, steps)
+    top.next += 1
+    if (part.parts.length > 0) return part
+    finishOnce(part.node, steps)
+  }
+  return undefined
 }
 
 function finishOnce<T>(node: T, { isDone, finish }: Walk<T>): void {
