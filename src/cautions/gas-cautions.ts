@@ -23,10 +23,14 @@ function shown(quantity: Quantity): string {
   return (quantity.value.sd() > 3 ? roundTo(quantity, { figures: 3 }) : quantity).toString()
 }
 
+/** Gases that poison in small amounts: common knowledge, no source. */
+const toxicGases = ['H2S', 'SO2', 'Cl2', 'NO', 'CO', 'NH3', 'HCN', 'HCl'] as const
+
 function codeOf(gas: FormulaLike): GeneralCautionCode {
   const key = speciesKey(gas)
   if (key === speciesKey('H2')) return 'hydrogen'
-  return key === speciesKey('NO2') ? 'nitrogen-dioxide' : 'gas-evolved'
+  if (key === speciesKey('NO2')) return 'nitrogen-dioxide'
+  return toxicGases.some((toxic) => speciesKey(toxic) === key) ? 'toxic-gas' : 'gas-evolved'
 }
 
 function numbersOf({ amount, volume }: GasFact, of: string): Readonly<Record<string, Quantity>> {

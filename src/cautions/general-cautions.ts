@@ -13,7 +13,9 @@ export type GeneralCautionCode =
   | 'metal-in-alkali'
   | 'nitrogen-dioxide'
   | 'gas-evolved'
+  | 'toxic-gas'
   | 'boiling-acid'
+  | 'not-to-dryness'
   | 'bumping'
   | 'flammable-liquid'
   | 'flammable-near-heat'
@@ -48,9 +50,17 @@ export const generalCautions: Readonly<Record<GeneralCautionCode, GeneralCaution
     text: 'A gas is evolved: never in a closed vessel, and with ventilation for the volume that is stated.',
     source: 'Common practice, no source',
   },
+  'toxic-gas': {
+    text: 'A toxic gas is evolved: only in a working fume cupboard, and never in a closed vessel.',
+    source: 'Common practice, no source',
+  },
   'boiling-acid': {
-    text: 'Heat the acid to below boiling, take the burner away, then add the solid. Never evaporate to dryness: sulfates with sulfuric acid give off sulfur trioxide.',
-    source: 'School practical on copper(II) sulfate; notes on ammonium iron(II) sulfate',
+    text: 'Heat the acid to below boiling, take the burner away, then add the solid.',
+    source: 'School practical on copper(II) sulfate from its oxide',
+  },
+  'not-to-dryness': {
+    text: 'Never evaporate to dryness: sulfates with sulfuric acid give off sulfur trioxide.',
+    source: 'Notes on ammonium iron(II) sulfate',
   },
   bumping: {
     text: 'Hot liquids bump: put a boiling chip in before heating, never into the hot liquid.',

@@ -54,8 +54,8 @@ export type HazardCode =
 export const hazardStatements: Readonly<Record<HazardCode, string>> = {
   H220: 'Extremely flammable gas',
   H221: 'Flammable gas',
-  H225: 'Highly flammable liquid and vapor',
-  H226: 'Flammable liquid and vapor',
+  H225: 'Highly flammable liquid and vapour',
+  H226: 'Flammable liquid and vapour',
   H228: 'Flammable solid',
   H251: 'Self-heating; may catch fire',
   H252: 'Self-heating in large quantities; may catch fire',

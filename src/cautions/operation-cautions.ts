@@ -1,11 +1,12 @@
 import { formulaOf } from '../formula/index.js'
-import { isStrongAcid, isStrongBase } from '../product/index.js'
+import { isStrongBase } from '../product/index.js'
 import type { Quantity } from '../quantity/index.js'
 import { chosen } from '../stoichiometry/given.js'
+import { speciesKey } from '../stoichiometry/index.js'
 import { type Caution, generalCaution } from './caution.js'
 import type { CautionFacts, NeutralisationFact, Operation, SubstanceFact } from './facts.js'
 import { findHazard, isFlammable } from './find-hazard.js'
-import { generalCautions } from './general-cautions.js'
+import { type GeneralCautionCode, generalCautions } from './general-cautions.js'
 import { strengthOf } from './strength.js'
 
 /** Metals that alkali dissolves with hydrogen: common knowledge, no source. */
@@ -19,19 +20,40 @@ export function operationCautions(facts: CautionFacts): readonly Caution[] {
   const { substances = [] } = facts
   const does = (...names: readonly Operation[]) => names.some((name) => facts.operations?.includes(name))
   const heats = does('boil', 'evaporate', 'hot plate', 'burner')
-  const acid = substances.some(({ formula }) => isStrongAcid(formula))
   return [
-    ...(does('dilute acid') ? [generalCaution('acid-into-water')] : []),
-    ...(metalInAlkali(substances) ? [generalCaution('metal-in-alkali')] : []),
-    ...(acid && does('boil', 'evaporate', 'burner') ? [generalCaution('boiling-acid')] : []),
-    ...(does('boil', 'evaporate') ? [generalCaution('bumping')] : []),
-    ...(heats && substances.some(burns) ? [generalCaution('flammable-near-heat')] : []),
-    ...(does('suction') ? [generalCaution('suction')] : []),
+    ...called('acid-into-water', does('dilute acid')),
+    ...called('metal-in-alkali', metalInAlkali(substances)),
+    ...(does('boil', 'evaporate', 'burner') ? hotAcid(substances) : []),
+    ...called('bumping', does('boil', 'evaporate')),
+    ...called('flammable-near-heat', heats && substances.some(burns)),
+    ...called('suction', does('suction')),
     ...neutralising(facts.neutralisation, does('neutralise')),
-    ...(does('dry') && isHydrate(facts.product) ? [generalCaution('hydrates-not-warm')] : []),
+    ...called('hydrates-not-warm', does('dry') && isHydrate(facts.product)),
     ...metalWaste(substances),
   ]
 }
+
+function called(code: GeneralCautionCode, holds: boolean): readonly Caution[] {
+  return holds ? [generalCaution(code)] : []
+}
+
+/** Sulfuric acid that is heated: an oxide or a carbonate is added to it hot, a metal is not; dry sulfates give off fumes. */
+function hotAcid(substances: readonly SubstanceFact[]): readonly Caution[] {
+  const sulfuric = substances.some(({ formula }) => speciesKey(formula) === speciesKey('H2SO4'))
+  return [
+    ...called('boiling-acid', sulfuric && substances.some(isOxideOrCarbonate)),
+    ...called('not-to-dryness', sulfuric),
+  ]
+}
+
+/** A metal oxide or carbonate. */
+function isOxideOrCarbonate({ formula }: SubstanceFact): boolean {
+  const others = [...formulaOf(formula).counts.keys()].filter((symbol) => !nonMetals.includes(symbol))
+  const rest = formulaOf(formula).text.slice(others.join('').length)
+  return others.length === 1 && (/^\d*O\d*$/.test(rest) || /^\d*CO3$/.test(rest))
+}
+
+const nonMetals = ['H', 'C', 'N', 'O', 'F', 'P', 'S', 'Cl', 'Br', 'I']
 
 function metalInAlkali(substances: readonly SubstanceFact[]): boolean {
   const metal = substances.some(({ formula }) => amphoteric.includes(formulaOf(formula).text))

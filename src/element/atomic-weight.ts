@@ -76,7 +76,7 @@ function makeWeight(symbol: string, written: string, set: string): AtomicWeight 
   const text: string = `${value} g/mol`
   const weight = constant(text, {
     label: `atomic weight of ${symbol}`,
-    symbol: `Ar(${symbol})`,
+    symbol: 'M', // in g/mol it is the molar mass of the atoms
     of: symbol,
     role: 'atomic weight',
     id: `${set}: Ar(${symbol}) = ${written}`,

@@ -70,9 +70,18 @@ function count(changes: Map<SubstanceKey, Change>, term: Term, sign: bigint): vo
   changes.set(key, {
     formula: known?.formula ?? formatFormula(term.formula, 'plain'),
     moles: known === undefined ? moles : addFractions(known.moles, moles),
-    gas: known?.gas === true || (term.state ?? term.formula.state) === 'g',
+    gas: known?.gas === true || leavesAsGas(term, key),
   })
 }
+
+/** Whether a species leaves as a gas: by its state, or without one where the substance is a gas that water hardly holds. */
+function leavesAsGas({ state, formula }: Term, key: SubstanceKey): boolean {
+  const written = state ?? formula.state
+  return written === undefined ? permanentGases.some((gas) => speciesKey(gas) === key) : written === 'g'
+}
+
+/** Substances that leave a vessel as gases: common knowledge, no source. Ammonia and hydrogen chloride mostly stay dissolved. */
+const permanentGases = ['H2', 'O2', 'N2', 'Cl2', 'CO', 'CO2', 'N2O', 'NO', 'NO2', 'SO2', 'H2S'] as const
 
 /** Whether a stage only changes states: it dissolves or brings down what is there, and makes nothing else of it. */
 export function changesStatesOnly({ changes }: StageChemistry): boolean {

@@ -83,6 +83,8 @@ export interface AidLine {
 export interface Making {
   /** What is taken: a stock by volume or a solid by mass. */
   readonly from: string
+  /** Its strength, as the recipe says it: mass fraction and density, concentration, or assay; nothing for a pure solid. */
+  readonly strength: readonly Quantity[]
   /** How much of it. */
   readonly take: Quantity<'mass'> | Quantity<'volume'>
   /** What it is made up to. */

@@ -3,7 +3,7 @@ import type { Making } from './class-type.js'
 import type { RecipeFacts, SupplyFacts } from './facts.js'
 import type { PlannedSupply } from './plan-type.js'
 import type { MadeFrom, RecipeSupply } from './recipe.js'
-import { measureOf } from './supply.js'
+import { chosen, measureOf } from './supply.js'
 
 /** How so much of a solution is made, where the recipe says from what. */
 export function makingOf(
@@ -20,6 +20,7 @@ export function makingOf(
   const source = measureOf({ ...supply, recipe: sourceOf(recipe.substance, recipe.madeFrom) }, facts.weights)
   return {
     from: source.substance,
+    strength: strengthOf(recipe.madeFrom),
     take: source.toTake(amount),
     makeUpTo,
     stockIntoWater: 'massFraction' in recipe.madeFrom,
@@ -31,4 +32,10 @@ function sourceOf(substance: string, from: MadeFrom): Exclude<RecipeSupply, { re
   if ('solid' in from)
     return { form: 'solid', substance, weighedAs: from.solid, ...(from.assay && { assay: from.assay }) }
   return 'massFraction' in from ? { form: 'stock', substance, ...from } : { form: 'solution', substance, ...from }
+}
+
+function strengthOf(from: MadeFrom): readonly Quantity[] {
+  if ('solid' in from) return from.assay === undefined ? [] : [chosen(from.assay, 'ratio')]
+  if ('massFraction' in from) return [chosen(from.massFraction, 'ratio'), chosen(from.density, 'density')]
+  return [chosen(from.concentration, 'amountConcentration')]
 }

@@ -1,13 +1,15 @@
 import { checkBalance } from '../equation/index.js'
 import type { ErrorDetails } from '../errors.js'
+import { type Dimension, exact, type Quantity } from '../quantity/index.js'
 import { speciesKey } from '../stoichiometry/index.js'
 import { type Path, problem } from './problem.js'
 import { writePath } from './read-json.js'
 import type { Recipe, RecipeSupply, SupplyRule } from './recipe.js'
+import { measuredBy } from './supply.js'
 
 /** What is wrong with a recipe as it is written, before its stages are put together. */
 export function recipeProblems(recipe: Recipe): readonly ErrorDetails[] {
-  return [...scaleProblems(recipe), ...supplyProblems(recipe), ...balanceProblems(recipe)]
+  return [...scaleProblems(recipe), ...supplyProblems(recipe), ...printedProblems(recipe), ...balanceProblems(recipe)]
 }
 
 function scaleProblems({ scale, supplies }: Recipe): readonly ErrorDetails[] {
@@ -90,6 +92,25 @@ function unknownStage(path: Path, name: string, stages: Recipe['stages']): Error
     name,
     names,
   )
+}
+
+/** A manual cannot print a volume of a solid, nor a mass of a solution: nobody could tell the amount. */
+function printedProblems({ supplies }: Recipe): readonly ErrorDetails[] {
+  return supplies.flatMap((supply, index) => {
+    if (supply.form === 'unlimited' || supply.asPrinted === undefined) return []
+    const { dimension } = exact(supply.asPrinted) as Quantity
+    const allowed: readonly Dimension[] = ['amount', ...measuredBy(supply.form)]
+    if (allowed.includes(dimension)) return []
+    return [
+      problem(
+        'preparation/wrong-dimension',
+        ['supplies', index, 'asPrinted'],
+        `supplies[${index}].asPrinted: a ${dimension} of ${supply.substance}, which comes as ${supply.form}, does not tell its amount.`,
+        supply.asPrinted,
+        allowed.join(' or '),
+      ),
+    ]
+  })
 }
 
 function balanceProblems({ stages }: Recipe): readonly ErrorDetails[] {

@@ -2,7 +2,7 @@ import * as z from 'zod/mini'
 import { operations } from '../cautions/facts.js'
 import { type GasConditionsName, gasConditions } from '../product/index.js'
 import type { Recipe } from './recipe.js'
-import { equationText, formulaText, numberOf, readingOf, words } from './schema-parts.js'
+import { equationText, formulaText, numberOf, readingOf, shareText, words } from './schema-parts.js'
 
 const common = {
   substance: /* @__PURE__ */ formulaText(),
@@ -24,11 +24,11 @@ const common = {
 const madeFrom = /* @__PURE__ */ z.union([
   z.strictObject({ concentration: numberOf('amountConcentration') }),
   z.strictObject({
-    massFraction: numberOf('ratio'),
+    massFraction: shareText(),
     density: numberOf('density'),
     statedAs: z.optional(formulaText()),
   }),
-  z.strictObject({ solid: formulaText(), assay: z.optional(numberOf('ratio')) }),
+  z.strictObject({ solid: formulaText(), assay: z.optional(shareText()) }),
 ])
 
 const supply = /* @__PURE__ */ z.discriminatedUnion('form', [
@@ -36,7 +36,7 @@ const supply = /* @__PURE__ */ z.discriminatedUnion('form', [
     ...common,
     form: z.literal('solid'),
     weighedAs: z.optional(formulaText()),
-    assay: z.optional(numberOf('ratio')),
+    assay: z.optional(shareText()),
   }),
   z.strictObject({
     ...common,
@@ -47,7 +47,7 @@ const supply = /* @__PURE__ */ z.discriminatedUnion('form', [
   z.strictObject({
     ...common,
     form: z.literal('stock'),
-    massFraction: numberOf('ratio'),
+    massFraction: shareText(),
     density: numberOf('density'),
     statedAs: z.optional(formulaText()),
     printedConcentration: z.optional(numberOf('amountConcentration')),
@@ -63,7 +63,7 @@ const supply = /* @__PURE__ */ z.discriminatedUnion('form', [
     ...common,
     form: z.literal('liquid'),
     density: numberOf('density'),
-    assay: z.optional(numberOf('ratio')),
+    assay: z.optional(shareText()),
   }),
   z.strictObject({
     form: z.literal('unlimited'),
@@ -78,7 +78,7 @@ const stage = /* @__PURE__ */ z.strictObject({
   equation: equationText(),
   steps: z.optional(z.array(words())),
   clears: z.optional(formulaText()),
-  aliquot: z.optional(numberOf('ratio')),
+  aliquot: z.optional(shareText()),
   removes: z.optional(z.array(formulaText())),
 })
 

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini'
 import { type ConstantMassCriterionName, constantMassCriteria } from '../product/index.js'
 import type { Records } from './records.js'
-import { formulaText, readingOf, words } from './schema-parts.js'
+import { formulaText, readingOf, shareText, words } from './schema-parts.js'
 
 const mass = /* @__PURE__ */ z.optional(readingOf('mass'))
 const tare = /* @__PURE__ */ z.union([
@@ -32,7 +32,7 @@ export const recordsSchema: z.ZodMiniType<Records> = /* @__PURE__ */ z.strictObj
         tare: mass,
         mass,
         volume: z.optional(readingOf('volume')),
-        assay: z.optional(readingOf('ratio')),
+        assay: z.optional(shareText()),
         concentration: z.optional(readingOf('amountConcentration')),
       }),
     ),
@@ -52,7 +52,7 @@ export const recordsSchema: z.ZodMiniType<Records> = /* @__PURE__ */ z.strictObj
       z.array(z.strictObject({ gross: readingOf('mass'), tare })).check(z.minLength(1), z.maxLength(100)),
     ),
     mayBeIncluded: z.optional(z.array(readingOf('mass'))),
-    purity: z.optional(readingOf('ratio')),
+    purity: z.optional(shareText()),
   }),
 }) as never
 

@@ -32,6 +32,14 @@ export function numberOf(...dimensions: readonly Dimension[]): z.ZodMiniString {
   return once(`number ${dimensions}`, () => quantityText(dimensions, 'above zero', fits))
 }
 
+/** A share of a whole, above zero and up to all of it: `99.5 %`, `0.5`. */
+export function shareText(): z.ZodMiniString {
+  return quantityText(['ratio'], 'above zero and at most 100 %', (share) => {
+    const part = (share as Quantity<'ratio'>).to('1').value
+    return part.gt(0) && part.lte(1)
+  })
+}
+
 /** A reading of zero or more with a unit of the dimension. */
 export function readingOf(dimension: Dimension): z.ZodMiniString {
   return once(`reading ${dimension}`, () => quantityText([dimension], 'of zero or more', ({ value }) => value.gte(0)))
@@ -52,7 +60,7 @@ function quantityText(
 }
 
 function refused(code: string, found: string, dimensions: readonly Dimension[], range: string): Outcome<never> {
-  const expected = `a ${dimensions.map(wordsFor).join(' or a ')} ${range}, with its unit`
+  const expected = `${dimensions.map(wordsFor).join(' or ')} ${range}, with its unit`
   return { ok: false, error: new SaltwrightError({ code, message: `"${found}" is not ${expected}.`, found, expected }) }
 }
 
@@ -71,7 +79,8 @@ export function words(): z.ZodMiniString {
   return once('words', () => z.string().check(z.minLength(1), z.maxLength(2000)))
 }
 
-/** `amountConcentration` as people say it: amount concentration. */
+/** `amountConcentration` as people say it: an amount concentration. */
 function wordsFor(dimension: Dimension): string {
-  return dimension.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
+  const spoken = dimension.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
+  return `${/^[ae]/.test(spoken) ? 'an' : 'a'} ${spoken}`
 }

@@ -6,7 +6,7 @@ import type { RecipeFacts, SupplyFacts } from './facts.js'
 import type { Finding } from './finding.js'
 import { problemsError } from './read-json.js'
 import type { Records, SupplyRecord } from './records.js'
-import { type MeasuredStrength, measureOf, reading } from './supply.js'
+import { type MeasuredStrength, measuredBy, measureOf, reading } from './supply.js'
 import { grossBelowTare, weighingOf } from './weighing.js'
 
 /** What was taken of a supply. */
@@ -31,15 +31,40 @@ export function readSupplyRecords(facts: RecipeFacts, { supplies = [] }: Records
   const findings: Finding[] = []
   const problems: ErrorDetails[] = []
   for (const [index, record] of supplies.entries()) {
-    const supply = facts.supplies.find((each) => !taken.has(each) && isRecordOf(facts, record, each))
-    const measure = measuredOf(record)
-    if (supply === undefined) problems.push(unknownSupply(facts, record, index))
-    else if (measure === undefined) problems.push(nothingWeighed(record, index))
-    else if (measure.value.lt(0)) findings.push(grossBelowTare(['supplies', index], measure as Quantity<'mass'>))
-    else taken.set(supply, { measure, amount: measureOf(supply, facts.weights, strengthOf(record)).amountIn(measure) })
+    const read = readRecord(facts, taken, record, index)
+    if ('problem' in read) problems.push(read.problem)
+    else if (read.measure.value.lt(0))
+      findings.push(grossBelowTare(['supplies', index], read.measure as Quantity<'mass'>))
+    else taken.set(read.supply, takenOf(facts, record, read))
   }
   if (problems.length > 0) throw problemsError('records', problems)
   return { taken, findings }
+}
+
+interface ReadRecord {
+  readonly supply: SupplyFacts
+  readonly measure: Taken['measure']
+}
+
+/** Which supply a record is of and what was measured of it, or what is wrong with it. */
+function readRecord(
+  facts: RecipeFacts,
+  taken: ReadonlyMap<SupplyFacts, Taken>,
+  record: SupplyRecord,
+  index: number,
+): ReadRecord | { readonly problem: ErrorDetails } {
+  const meant = facts.supplies.filter((each) => isRecordOf(facts, record, each))
+  const supply = meant.find((each) => !taken.has(each))
+  const measure = measuredOf(record)
+  if (meant.length === 0) return { problem: unknownSupply(facts, record, index) }
+  if (supply === undefined) return { problem: listedTwice(record, index) }
+  if (measure === undefined) return { problem: nothingWeighed(record, index) }
+  if (measuredBy(supply.recipe.form).includes(measure.dimension)) return { supply, measure }
+  return { problem: otherMeasure(supply, measure, index) }
+}
+
+function takenOf({ weights }: RecipeFacts, record: SupplyRecord, { supply, measure }: ReadRecord): Taken {
+  return { measure, amount: measureOf(supply, weights, strengthOf(record)).amountIn(measure) }
 }
 
 function isRecordOf({ stages }: RecipeFacts, { substance, stage }: SupplyRecord, supply: SupplyFacts): boolean {
@@ -90,5 +115,26 @@ function nothingWeighed({ substance }: SupplyRecord, index: number): ErrorDetail
     path: ['supplies', index],
     found: 'no reading',
     expected: 'gross and tare, or mass, or volume',
+  }
+}
+
+function listedTwice({ substance }: SupplyRecord, index: number): ErrorDetails {
+  return {
+    code: 'preparation/supply-twice',
+    message: `supplies[${index}]: ${substance} is listed more often than it goes in.`,
+    path: ['supplies', index, 'substance'],
+    found: substance,
+    expected: 'one record for each time it goes in',
+  }
+}
+
+function otherMeasure({ recipe, formula }: SupplyFacts, { dimension }: Quantity, index: number): ErrorDetails {
+  const expected = measuredBy(recipe.form).join(' or ')
+  return {
+    code: 'preparation/wrong-dimension',
+    message: `supplies[${index}]: ${formula.text} comes as ${recipe.form} and is measured by its ${expected}, not by its ${dimension}.`,
+    path: ['supplies', index],
+    found: `a ${dimension}`,
+    expected: `a ${expected}`,
   }
 }

@@ -166,3 +166,9 @@ function strengthIn(recipe: Exclude<Dissolved, { readonly form: 'solution' }>): 
       }
   }
 }
+
+/** By what a supply in some form can be measured out: a solid by mass, a solution by volume, a pure liquid by either. */
+export function measuredBy(form: Told['form']): readonly ('mass' | 'volume')[] {
+  if (form === 'solid') return ['mass']
+  return form === 'liquid' ? ['mass', 'volume'] : ['volume']
+}

@@ -142,7 +142,13 @@ function expectations({ theoretical, limiting, supplies, leftovers, product, sta
     ...stages.flatMap(({ removed }) => removed.map(removedLine)),
     ...coolingLines(cooling),
     ...leftovers.map(
-      ({ formula, amount }): Line => ['Left in the liquor: ', { quantity: brief(amount, 3) }, ' of ', { formula }, '.'],
+      ({ formula, amount }): Line => [
+        'Besides the product: ',
+        { quantity: brief(amount, 3) },
+        ' of ',
+        { formula },
+        '.',
+      ],
     ),
   ]
 }

@@ -1,10 +1,11 @@
+import { deferral, generalCautions } from '../cautions/general-cautions.js'
 import type { AidLine, ClassPlan, StoreLine } from '../preparation/index.js'
 import { type Quantity, roundTo } from '../quantity/index.js'
 import { brief } from './brief.js'
 import { type Cell, csvOf } from './csv.js'
 import { findingLines } from './finding-lines.js'
 import { classPlanKind, reportOf } from './guard.js'
-import type { Block, Line, Sheet, SheetFormat } from './sheet.js'
+import type { Block, Line, Piece, Sheet, SheetFormat } from './sheet.js'
 import { writeSheet } from './write-sheet.js'
 
 /**
@@ -116,9 +117,12 @@ function sheetOf(plan: ClassPlan): Sheet {
   }
 }
 
-/** Every caution of any bench once, the one that defers last. */
-function cautionLines({ benches }: ClassPlan): readonly Line[] {
-  return [...new Set(benches.flatMap(({ plan }) => plan.cautions.map(({ message }) => message)))]
+/** Every caution of any bench once, and what every list of cautions ends with. */
+function cautionLines({ benches, store }: ClassPlan): readonly Line[] {
+  const messages = benches.flatMap(({ plan }) => plan.cautions.filter(({ code }) => code !== 'deferral'))
+  const pours = store.some(({ making }) => making?.stockIntoWater === true)
+  const concentrated = pours ? [generalCautions['acid-into-water'].text] : []
+  return [...new Set([...concentrated, ...messages.map(({ message }) => message)]), deferral.text]
 }
 
 function storeTable({ store, aids }: ClassPlan): Block {
@@ -149,9 +153,10 @@ function makingBlocks(store: readonly StoreLine[]): readonly Block[] {
     return [
       [
         `${name}: take `,
-        { quantity: brief(making.take) },
+        { quantity: brief(making.take, 3) },
         ' of ',
         { formula: making.from },
+        ...strengthOf(making),
         how,
         { quantity: brief(making.makeUpTo) },
         '.',
@@ -163,6 +168,11 @@ function makingBlocks(store: readonly StoreLine[]): readonly Block[] {
     { kind: 'heading', text: 'Make up' },
     { kind: 'notes', lines },
   ]
+}
+
+/** The strength of what a solution is made from, as the recipe says it. */
+function strengthOf({ strength }: NonNullable<StoreLine['making']>): readonly Piece[] {
+  return strength.flatMap((quantity): Piece[] => [', ', { quantity: brief(quantity) }])
 }
 
 function benchTable({ benches }: ClassPlan): Block {

@@ -58,7 +58,10 @@ export function piecesOf(line: Line): readonly Piece[] {
   return Array.isArray(line) ? (line as readonly Piece[]) : [line as Piece]
 }
 
-/** A quantity as a sheet shows it: the lone point that keeps `100.` apart from `100` is for readers of data, not of sheets. */
+/** A quantity as a sheet shows it: the lone point of `100.` and the power of `0e1` are for readers of data, not of sheets. */
 export function quantityText({ quantity }: { readonly quantity: Quantity }): string {
-  return quantity.toString().replace(/\.(?= |$)/, '')
+  return quantity
+    .toString()
+    .replace(/\.(?= |$)/, '')
+    .replace(/^0e\d+/, '0')
 }

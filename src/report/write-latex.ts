@@ -18,7 +18,9 @@ const special: Readonly<Record<string, string>> = {
 
 /** Text that LaTeX sets as it is. */
 export function escapeLatex(text: string): string {
-  return text.replace(/[\\~^°·×]|[&%$#_{}]/g, (character) => special[character] ?? `\\${character}`)
+  return text
+    .replace(/\s*\n\s*/g, ' ')
+    .replace(/[\\~^°·×]|[&%$#_{}]/g, (character) => special[character] ?? `\\${character}`)
 }
 
 function lineAsLatex(line: Line): string {

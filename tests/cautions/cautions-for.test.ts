@@ -185,11 +185,13 @@ describe('a gas', () => {
     { gas: 'H2', code: 'hydrogen' },
     { gas: 'NO2', code: 'nitrogen-dioxide' },
     { gas: 'CO2', code: 'gas-evolved' },
-    { gas: 'Cl2', code: 'gas-evolved' },
+    { gas: 'Cl2', code: 'toxic-gas' },
+    { gas: 'H2S', code: 'toxic-gas' },
+    { gas: 'N2', code: 'gas-evolved' },
   ])('$gas has the precaution $code', ({ gas, code }) => expect(codes({ gases: [{ gas }] })[0]).toBe(code))
 
   it('that the tables do not hold is said to be unknown', () => {
-    expect(codes({ gases: [{ gas: 'Cl2' }] })).toEqual(['gas-evolved', 'unknown-substance', 'deferral'])
+    expect(codes({ gases: [{ gas: 'Cl2' }] })).toEqual(['toxic-gas', 'unknown-substance', 'deferral'])
   })
 })
 
@@ -209,12 +211,30 @@ describe('what is done', () => {
   const acid: SubstanceFact = { formula: 'H2SO4', massFraction: '10 %' }
   const ethanol: SubstanceFact = { formula: 'C2H5OH', form: 'liquid' }
   it.each([
-    { what: 'boiling acid', facts: { operations: ['boil'], substances: [acid] }, code: 'boiling-acid', there: true },
+    { what: 'boiling acid', facts: { operations: ['boil'], substances: [acid] }, code: 'not-to-dryness', there: true },
     {
-      what: 'acid over a burner',
-      facts: { operations: ['burner'], substances: [acid] },
+      what: 'acid over a burner with an oxide',
+      facts: { operations: ['burner'], substances: [acid, { formula: 'CuO' }] },
       code: 'boiling-acid',
       there: true,
+    },
+    {
+      what: 'acid over a burner with a carbonate',
+      facts: { operations: ['burner'], substances: [acid, { formula: 'MgCO3' }] },
+      code: 'boiling-acid',
+      there: true,
+    },
+    {
+      what: 'acid over a burner with a metal, which is not added to it hot',
+      facts: { operations: ['burner'], substances: [acid, { formula: 'Fe' }] },
+      code: 'boiling-acid',
+      there: false,
+    },
+    {
+      what: 'nitric acid with an oxide',
+      facts: { operations: ['burner'], substances: [{ formula: 'HNO3', massFraction: '65 %' }, { formula: 'CuO' }] },
+      code: 'boiling-acid',
+      there: false,
     },
     {
       what: 'acid on a hot plate',

@@ -38,7 +38,7 @@ describe('an atomic weight', () => {
     const zinc = atomicWeight('Zn')
     expect(zinc.input?.kind).toBe('constant')
     expect(zinc.input?.id).toBe('abridged: Ar(Zn) = 65.38 ± 0.02')
-    expect(zinc.naming).toEqual({ label: 'atomic weight of Zn', symbol: 'Ar(Zn)', of: 'Zn', role: 'atomic weight' })
+    expect(zinc.naming).toEqual({ label: 'atomic weight of Zn', symbol: 'M', of: 'Zn', role: 'atomic weight' })
   })
 
   it('has the figures that were printed, also where the last of them is a zero', () => {

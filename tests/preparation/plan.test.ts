@@ -110,3 +110,22 @@ describe('a scale', () => {
     expect(codes(recipe)).toEqual(['supply-short', 'not-the-scale-limits'])
   })
 })
+
+describe('a gas', () => {
+  const recipe = (product: string): Recipe => ({
+    ...zincSulfate,
+    stages: [{ name: 'dissolve and crystallise', equation: `Zn + H2SO4 + 7H2O -> ZnSO4·7H2O + ${product}` }],
+    supplies: [{ form: 'solid', substance: 'Zn' }, zincSulfate.supplies[1] as Recipe['supplies'][number]],
+  })
+
+  it.each(['H2', 'H2(g)'])('%s leaves, whether its state is written or not', (product) => {
+    const plan = planPreparation(recipe(product))
+    expect(plan.stages[0]?.gases.map(({ gas }) => gas)).toEqual(['H2'])
+    expect(plan.leftovers.map(({ formula }) => formula)).toEqual(['H2SO4'])
+    expect(plan.cautions.map(({ code }) => code)).toContain('hydrogen')
+  })
+
+  it('that is written as dissolved stays', () => {
+    expect(planPreparation(recipe('H2(aq)')).stages[0]?.gases).toEqual([])
+  })
+})

@@ -120,6 +120,29 @@ describe('a recipe is refused, with every mistake and its place', () => {
       problems: ['supplies.1.concentration preparation/wrong-dimension'],
     },
     {
+      what: 'shares of more than the whole, and a per cent sign left out',
+      change: {
+        supplies: [
+          { ...oxide, assay: '99.5' },
+          { form: 'stock', substance: 'H2SO4', massFraction: '105 %', density: '1.84 g/mL' },
+        ],
+      },
+      problems: ['supplies.0.assay preparation/not-positive', 'supplies.1.massFraction preparation/not-positive'],
+    },
+    {
+      what: 'a printed volume of a solid and a printed mass of a solution',
+      change: {
+        supplies: [
+          { ...oxide, asPrinted: '3 mL' },
+          { ...acid, excessFactor: undefined, asPrinted: '15 g' },
+        ],
+      },
+      problems: [
+        'supplies.0.asPrinted preparation/wrong-dimension',
+        'supplies.1.asPrinted preparation/wrong-dimension',
+      ],
+    },
+    {
       what: 'a form nobody knows',
       change: { supplies: [oxide, { form: 'powder', substance: 'H2SO4' }] },
       problems: ['supplies.1.form preparation/unknown-choice'],
@@ -226,6 +249,28 @@ describe('records are refused', () => {
       what: 'with a criterion nobody knows',
       records: { product: { mass: '3 g', constancy: 'mine' } },
       problems: ['product.constancy preparation/unknown-choice'],
+    },
+    {
+      what: 'with a volume of a solid, and a mass of a solution',
+      records: {
+        supplies: [
+          { substance: 'ZnO', volume: '1 mL' },
+          { substance: 'H2SO4', mass: '15 g' },
+        ],
+        product: { mass: '3 g' },
+      },
+      problems: ['supplies.0 preparation/wrong-dimension', 'supplies.1 preparation/wrong-dimension'],
+    },
+    {
+      what: 'with a supply listed more often than it goes in',
+      records: {
+        supplies: [
+          { substance: 'ZnO', mass: '1 g' },
+          { substance: 'ZnO', mass: '2 g' },
+        ],
+        product: { mass: '3 g' },
+      },
+      problems: ['supplies.1.substance preparation/supply-twice'],
     },
     {
       what: 'of a supply that is not in the recipe, and of one that nobody measured',

@@ -55,7 +55,7 @@ describe('a bench sheet', () => {
     '- Draw air through.',
     '- Theoretical yield: 11.50 g of ZnSO₄·7H₂O (0.04000 mol at 287.54 g/mol).',
     '- Limited by: zinc oxide.',
-    '- Left in the liquor: 0.00400 mol of H₂SO₄.',
+    '- Besides the product: 0.00400 mol of H₂SO₄.',
     'zinc oxide, mass taken          ______________ g',
     '- Relative atomic masses: abridged.',
     '- Recipe: Invented.',
