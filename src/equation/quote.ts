@@ -1,9 +1,22 @@
-/** A text in quotes for a message, cut short where it is long. */
+/** A text in quotes for a message: short, and with the code of what a screen may not show. */
 export function quote(text: string): string {
   return `"${brief(text)}"`
 }
 
 /** A text for a message, cut short where it is long. */
 export function brief(text: string): string {
-  return text.length <= 120 ? text : `${text.slice(0, 117)}...`
+  const shown = text.length <= 120 ? text : `${text.slice(0, 117)}...`
+  return [...shown].map((one) => (isShown(one.codePointAt(0) as number) ? one : `\\u{${codeOf(one)}}`)).join('')
+}
+
+/** Whether a screen shows the character: it is no control, has a width, and turns no text around. */
+function isShown(code: number): boolean {
+  const isControl = code < 0x20 || (code >= 0x7f && code < 0xa0)
+  const turnsOrHides = (code >= 0x200b && code <= 0x200f) || (code >= 0x2028 && code <= 0x202e)
+  const isHalf = code >= 0xd800 && code <= 0xdfff
+  return !isControl && !turnsOrHides && !isHalf && !(code >= 0x2060 && code <= 0x206f) && code !== 0xfeff
+}
+
+function codeOf(character: string): string {
+  return (character.codePointAt(0) as number).toString(16).toUpperCase().padStart(4, '0')
 }

@@ -19,7 +19,7 @@ const dots = '·•∙⋅‧・･●˙ꞏ⸱×:\u0387'
 /** Spaces that change nothing: of any width, breaking or not. A tab or a line break is none of them. */
 const spaces = ' \u00a0\u2000\u2001\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000'
 /** Minus signs and the dashes used for them. */
-const minuses = '-\u2212\u2013\u2010\u2011\u207b'
+const minuses = '-\u2212\u2013\u2010\u2011\u2012\u2014\u2015\u207b'
 const subscripts = '₀₁₂₃₄₅₆₇₈₉'
 const superscripts = '⁰¹²³⁴⁵⁶⁷⁸⁹'
 /** Fractions that are one character, with what they stand for. */

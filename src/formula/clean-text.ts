@@ -17,6 +17,20 @@ const markup: readonly (readonly [string, string])[] = [
   ['_{', ''],
   ['_', ''],
   ['\\', ''],
+  ['<b>', ''],
+  ['</b>', ''],
+  ['<i>', ''],
+  ['</i>', ''],
+  ['"', ''],
+  ["'", ''],
+  ['`', ''],
+  ['“', ''],
+  ['”', ''],
+  ['„', ''],
+  ['‘', ''],
+  ['’', ''],
+  ['«', ''],
+  ['»', ''],
 ]
 
 /** The text without markup and invisible characters, and with plain letters instead of those that look like them. */
@@ -27,7 +41,12 @@ export function cleanText(text: string): string {
 
 function isHidden(character: string): boolean {
   const code = character.codePointAt(0) as number
-  return code < 32 || (code >= 127 && code < 160) || isInvisible(code)
+  return code < 32 || (code >= 127 && code < 160) || isInvisible(code) || isMark(code)
+}
+
+/** Accents and rings that are set over the letter before them. */
+function isMark(code: number): boolean {
+  return (code >= 0x300 && code < 0x370) || (code >= 0x20d0 && code < 0x2100)
 }
 
 /** Closing braces that nothing opened belonged to markup. */

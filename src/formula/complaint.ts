@@ -42,15 +42,28 @@ function isPlain(character: string): boolean {
   return code >= 32 && code !== 127 && !(code >= 0x80 && code < 0xa0) && !isInvisible(code)
 }
 
-/** Characters that have no width, or change the direction of others, or are half a character. */
+/** First and last codes of characters that have no width or no ink, change the direction of others, or are half a character. */
+const invisible: readonly (readonly [number, number])[] = [
+  [0xad, 0xad],
+  [0x34f, 0x34f],
+  [0x61c, 0x61c],
+  [0x115f, 0x1160],
+  [0x17b4, 0x17b5],
+  [0x180b, 0x180f],
+  [0x200b, 0x200f],
+  [0x2028, 0x202e],
+  [0x2060, 0x206f],
+  [0x2800, 0x2800],
+  [0x3164, 0x3164],
+  [0xd800, 0xdfff],
+  [0xfe00, 0xfe0f],
+  [0xfeff, 0xfeff],
+  [0xffa0, 0xffa0],
+  [0xfff0, 0xfffb],
+  [0xe0000, 0xe0fff],
+]
+
+/** Whether nobody sees a character. */
 export function isInvisible(code: number): boolean {
-  return (
-    code === 0xad ||
-    (code >= 0x200b && code <= 0x200f) ||
-    (code >= 0x2028 && code <= 0x202e) ||
-    (code >= 0x2060 && code <= 0x206f) ||
-    (code >= 0xd800 && code <= 0xdfff) ||
-    (code >= 0xfe00 && code <= 0xfe0f) ||
-    code === 0xfeff
-  )
+  return invisible.some(([first, last]) => code >= first && code <= last)
 }

@@ -6,7 +6,10 @@ import { withMatchingBrackets, withoutSpaces, withSingleDots } from './mend-text
 import {
   withBracketedState,
   withDotBeforeWater,
+  withLoweredDigits,
+  withOldCharge,
   withoutBonds,
+  withoutExclamation,
   withoutGreek,
   withoutMetalCharges,
 } from './other-notations.js'
@@ -40,11 +43,13 @@ const remedies: Partial<Readonly<Record<FormulaCode, (text: string) => string | 
   'formula/alternatives': withBracketedState,
   'formula/range': withDotBeforeWater,
   'formula/equation': (text) => withDotBeforeWater(text) ?? withoutMetalCharges(text),
-  'formula/bond': withoutBonds,
+  'formula/bond': (text) => (isAcceptable(withOldCharge(text)) ? withOldCharge(text) : withoutBonds(text)),
   'formula/structure-prefix': withoutGreek,
   'formula/look-alike': cleanText,
   'formula/markup': (text) => withDotBeforeWater(text) ?? cleanText(text),
   'formula/control-character': cleanText,
+  'formula/unexpected-character': withoutExclamation,
+  'formula/isotope-label': (text) => (isAcceptable(withLoweredDigits(text)) ? withLoweredDigits(text) : undefined),
   'formula/leading-zero': withLetterO,
   'formula/misplaced-number': withLetterO,
   'formula/empty-part': withSingleDots,
@@ -54,10 +59,10 @@ const remedies: Partial<Readonly<Record<FormulaCode, (text: string) => string | 
   'formula/bad-charge': withSign,
 }
 
-/** A charge without its sign: a minus where that makes a common ion, else a plus. */
-function withSign(text: string): string {
+/** A charge without its sign or number: what makes a common ion. */
+function withSign(text: string): string | undefined {
   if (signAt(text, text.length - 1) !== 0) return text
-  return isAcceptable(`${text}-`) ? `${text}-` : `${text}+`
+  return ['-', '2-', '3-', '+'].map((end) => text + end).find(isAcceptable)
 }
 
 const spellingCodes: readonly FormulaCode[] = [

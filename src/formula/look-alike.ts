@@ -14,8 +14,10 @@ export function lookAlike(character: string): LookAlike | undefined {
     const index = letters.indexOf(character)
     if (index >= 0) return { plain: like.charAt(index), kind: alphabet }
   }
-  const plain = character.normalize('NFKC')
-  return plain !== character && isPlainText(plain) ? { plain, kind: 'wide or ornamented' } : undefined
+  const plain = character.normalize('NFKC').replace('\u2212', '-')
+  if (plain !== character && isPlainText(plain)) return { plain, kind: 'wide or ornamented' }
+  const base = character.normalize('NFD').charAt(0)
+  return base !== character && isPlainText(base) ? { plain: base, kind: 'marked' } : undefined
 }
 
 /** Whether a text is letters, digits and signs that every keyboard has. */

@@ -1,4 +1,5 @@
-import { capital, digit, digitValue, kindAt, opening, runEnd, sign, small } from './characters.js'
+import { capital, digit, digitValue, kindAt, opening, runEnd, sign, small, superscript } from './characters.js'
+import { cleanText } from './clean-text.js'
 import { widestRange } from './ions.js'
 
 const states = ['aq', 's', 'l', 'g']
@@ -40,10 +41,26 @@ function isMetalCharge(text: string, at: number): boolean {
   return charge >= Math.max(least, 2) && charge <= greatest
 }
 
-/** `CH3-CH2-OH`, `HC≡CH`: the text without its bonds; a double or triple bond at the end, `SO4=`, is an old sign of a charge. */
-export function withoutBonds(text: string): string {
+/** `SO4=`, `PO4≡`: the text with the charge of two or three that its last sign meant of old. */
+export function withOldCharge(text: string): string {
   if (text.endsWith('=')) return `${text.slice(0, -1)}^2-`
-  if (text.endsWith('≡')) return `${text.slice(0, -1)}^3-`
+  return text.endsWith('≡') ? `${text.slice(0, -1)}^3-` : text
+}
+
+/** `H²O`: the text with its raised digits on the line. */
+export function withLoweredDigits(text: string): string {
+  return [...text]
+    .map((one) => (kindAt(one, 0) === superscript && digitValue(one, 0) >= 0 ? digitValue(one, 0) : one))
+    .join('')
+}
+
+/** `CuSO4?`: the text without marks of a sentence at its end, and without marks over its letters. */
+export function withoutExclamation(text: string): string {
+  return cleanText(text.endsWith('?') || text.endsWith('!') ? text.slice(0, -1) : text)
+}
+
+/** `CH3-CH2-OH`, `HC≡CH`: the text without its bonds. */
+export function withoutBonds(text: string): string {
   let mended = ''
   for (let at = 0; at < text.length; at += 1) if (!isBond(text, at)) mended += text.charAt(at)
   return mended

@@ -1,4 +1,4 @@
-import { capital, closing, digit, dot, kindAt, runEnd, superscript } from './characters.js'
+import { capital, closing, digit, dot, kindAt, opening, runEnd, superscript } from './characters.js'
 import { isotopeLabel, isRange, notCharge, rangeInside } from './charge-complaints.js'
 import { complain } from './complaint.js'
 import type { FormulaError } from './formula-error.js'
@@ -40,6 +40,8 @@ export function emptySegment(scan: Scan, from: number): FormulaError {
   if (at > from) return loneNumber(scan, from)
   if (scan.depth > 0 && kindAt(text, at) === closing) return emptyBracket(scan)
   if (kindAt(text, at) === closing) return unopened(scan)
+  const last = text.slice(0, at).trimEnd().length - 1
+  if (kindAt(text, last) === opening) return unclosed(scan, last, ')]}'.charAt('([{'.indexOf(text.charAt(last))))
   const says = kindAt(text, at) === dot ? 'has no part in front of it' : 'has no part behind its last dot'
   const expected = 'a formula on both sides of every dot'
   const end = kindAt(text, at) === dot ? at + 1 : at
@@ -112,5 +114,6 @@ export function bareElectron(scan: Scan): FormulaError {
   const start = text.lastIndexOf('e', scan.at)
   const [says, expected] = ['is not an electron with its charge', 'e^-']
   const end = Math.max(start + 1, scan.at)
-  return complain(scan, { code: 'formula/bare-electron', start, end, says, expected, hint: 'e^-?' })
+  const hint = kindAt(text, start + 1) === digit ? undefined : 'e^-?'
+  return complain(scan, { code: 'formula/bare-electron', start, end, says, expected, hint })
 }

@@ -57,7 +57,7 @@ const strange: readonly {
     expected: 'one formula; parseEquation of saltwright/equation reads equations',
   },
   {
-    characters: '<>&$\\_`"\'',
+    characters: '<>&$\\_`"\'“”„‘’«»',
     code: 'formula/markup',
     says: 'is markup',
     expected: 'plain text, as in SO4^2-',
@@ -92,7 +92,13 @@ function looksAlike(scan: Scan, character: string, what: string): FormulaError {
   const { at: start } = scan
   const says = `(U+${codePoint(character)}) looks like "${what}`
   const end = start + character.length
-  return complain(scan, { code: 'formula/look-alike', start, end, says, expected: 'a plain Latin letter or digit' })
+  return complain(scan, {
+    code: 'formula/look-alike',
+    start,
+    end,
+    says,
+    expected: 'a plain Latin letter, digit or sign',
+  })
 }
 
 function meaningless(scan: Scan, character: string): FormulaError {

@@ -301,6 +301,13 @@ describe('refusals', () => {
     expect(refusal(() => parseEquation(value as never)).code).toBe('equation/not-text')
   })
 
+  it('shows in its message what a screen would not', () => {
+    const error = refusal(() => parseEquation('Cu\u202eS\u0007\ud800\u2066\ufeffO4 -> H2'))
+    expect(error.message).toContain(
+      'In "Cu\\u{202E}S\\u{0007}\\u{D800}\\u{2066}\\u{FEFF}O4": "\\u{202E}" at character 3 is',
+    )
+  })
+
   it('a text that is too long, at once', () => {
     const error = refusal(() => parseEquation('H2 + '.repeat(300_000)))
     expect([error.code, error.found]).toEqual(['equation/too-long', '1500000 characters'])

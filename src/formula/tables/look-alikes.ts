@@ -1,4 +1,4 @@
-/** Letters of another alphabet that look like Latin ones. */
+/** Letters of another alphabet that look like Latin ones, and signs that look like those of formulas. */
 export interface LookAlikeRow {
   /** The alphabet. */
   readonly alphabet: string
@@ -23,5 +23,7 @@ export const lookAlikes: readonly LookAlikeRow[] = [
   { alphabet: 'Greek', letters: 'ΑΒΕΖΗΙΚΜΝΟΡΤΥΧοικνρυ', like: 'ABEZHIKMNOPTYXoikvpu', source: charts },
   { alphabet: 'Armenian', letters: 'ՕՏՍօհոսց', like: 'OSUohnug', source: charts },
   { alphabet: 'Cherokee', letters: 'ᎪᏴᏟᎬᎻᎥᎫᏦᏞᎷᏢᏒᏚᎢᏙᎳᏃ', like: 'ABCEHiJKLMPRSTVWZ', source: charts },
-  { alphabet: 'special Latin', letters: 'ıɑɡɩɪʋʏᴄᴏᴜᴠᴡᴢ', like: 'iagiIvyCOUVWZ', source: charts },
+  { alphabet: 'special Latin', letters: 'ıɑɡɩɪʋʏᴄᴏᴜᴠᴡᴢɴʜꜰ', like: 'iagiIvyCOUVWZNHF', source: charts },
+  { alphabet: 'special', letters: '¯ˉ˗⁃﹘➖➕', like: '------+', source: charts },
+  { alphabet: 'special', letters: '⸳⋄◦∘°‣ᐧ᛫∗✕⨯', like: '········*××', source: charts },
 ]
