@@ -48,6 +48,7 @@ async function bundleLibrary() {
     globalName: 'saltwrightExamples',
     target: 'es2022',
     logLevel: 'warning',
+    logOverride: { 'ignored-bare-import': 'silent' }, // chunks that only hold what nobody uses
   })
 }
 

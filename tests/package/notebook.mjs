@@ -19,14 +19,27 @@ const expected = [
  * @param {{ deno: string, jupyter: string }} programs - Paths of both.
  */
 export function checkNotebook(folder, { deno, jupyter }) {
+  let missing = expected
+  for (let times = 0; times < attempts && missing.length > 0; times += 1)
+    missing = missingFrom(shownBy(folder, deno, jupyter))
+  if (missing.length > 0)
+    throw new Error(`no cell shows ${missing.map(([form, part]) => `“${part}” as ${form}`).join(', ')}`)
+}
+
+/** The kernel may say that it is done before its last result has arrived, and that one is then lost. */
+const attempts = 5
+
+function missingFrom(shown) {
+  return expected.filter(([form, part]) => !shown.some((data) => textOf(data[form]).includes(part)))
+}
+
+/** What the cells show when the notebook is executed. */
+function shownBy(folder, deno, jupyter) {
   const env = { ...process.env, JUPYTER_PATH: kernelsIn(folder, deno), JUPYTER_PLATFORM_DIRS: '0' }
   const options = ['--to', 'notebook', '--execute', '--output', 'executed.ipynb', '--ExecutePreprocessor.timeout=120']
   execFileSync(jupyter, ['nbconvert', ...options, 'preparation.ipynb'], { cwd: folder, env, stdio: 'pipe' })
   const { cells } = JSON.parse(readFileSync(join(folder, 'executed.ipynb'), 'utf8'))
-  const shown = cells.flatMap(({ outputs = [] }) => outputs.flatMap(({ data }) => (data === undefined ? [] : [data])))
-  for (const [form, part] of expected) {
-    if (!shown.some((data) => textOf(data[form]).includes(part))) throw new Error(`no cell shows “${part}” as ${form}`)
-  }
+  return cells.flatMap(({ outputs = [] }) => outputs.flatMap(({ data }) => (data === undefined ? [] : [data])))
 }
 
 /** A kernel specification of our own, so that nothing is installed for the user. */
