@@ -110,8 +110,9 @@ export function waterFraction(formula: FormulaLike, options: MolarMassOptions = 
 }
 
 /** The formula, with its number of water filled in where it was open. */
-function withKnownWater(formula: Formula, { x }: MolarMassOptions): Formula {
+function withKnownWater(formula: Formula, options: MolarMassOptions | null): Formula {
   if (formula.hydration !== null) return formula
+  const x = options?.x
   const filled = x === undefined ? formula : withWater(formula, x)
   if (filled.hydration === null) throw unknownWater(formula.text)
   return filled
@@ -130,9 +131,10 @@ function waterCounts(formula: Formula): ReadonlyMap<string, Decimal> {
 function massOf(
   counts: ReadonlyMap<string, Decimal>,
   text: string,
-  { weights }: MolarMassOptions,
+  options: MolarMassOptions | null,
 ): Quantity<'molarMass'> {
   if (counts.size === 0) throw noMass(text)
+  const weights = options?.weights
   return weightedSum([...counts].map(([symbol, times]) => ({ times, of: atomicWeight(symbol, weights) })))
 }
 

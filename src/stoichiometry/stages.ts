@@ -58,6 +58,7 @@ import { readSupplies, type Supplies } from './supplies.js'
  */
 export function runStages(stages: readonly Stage[], supplies: Supplies = {}, options: StagesOptions = {}): StagesRun {
   if (!Array.isArray(stages) || stages.length === 0) throw badStages(stages, 'a list of one or more stages')
+  if (options === null) throw badStages(options, 'options, or nothing')
   const uncounted = keysOf(options.inExcess ?? ['H2O'])
   let pool = pour(new Map(), readSupplies(supplies, options.weights), uncounted)
   const runs = stages.map((stage: Stage, index) => {

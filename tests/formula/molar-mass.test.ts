@@ -58,6 +58,15 @@ describe('the molar mass', () => {
   })
 })
 
+describe('options that are nothing', () => {
+  it('are no options, whatever kind of nothing', () => {
+    expect(molarMass('ZnO', null as never).toString()).toBe('81.38 g/mol')
+    expect(() => molarMass('CuSO4·xH2O', null as never)).toThrow(
+      expect.objectContaining({ code: 'formula/unknown-water' }),
+    )
+  })
+})
+
 describe('mass fractions', () => {
   it('stand for every element in order, and add up to one', () => {
     const fractions = massFractions(parseFormula('ZnSO4·7H2O'))

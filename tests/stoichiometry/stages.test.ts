@@ -229,3 +229,10 @@ describe('what is refused', () => {
     )
   })
 })
+
+it('options that are nothing are refused', () => {
+  const stages = [{ equation: '2KOH + H2SO4 -> K2SO4 + 2H2O' }]
+  expect(() => runStages(stages, { KOH: '1 mol', H2SO4: '1 mol' }, null as never)).toThrow(
+    expect.objectContaining({ code: 'stoichiometry/bad-stages' }),
+  )
+})
