@@ -2,7 +2,7 @@ import { Decimal } from '../decimal.js'
 import { type Combination, productOf, quotientOf } from './combine.js'
 import type { Expression, Rule } from './rule.js'
 import { allAlike, first, name, names, number, second } from './rule-parts.js'
-import { coarsestPlace, fewestFigures, type Significant } from './significance.js'
+import { coarsest, coarsestPlace, fewestFigures, type Significant } from './significance.js'
 import type { Unit } from './unit.js'
 
 const zero: Decimal = /* @__PURE__ */ new Decimal(0)
@@ -71,7 +71,7 @@ export const weightedSum: Rule = {
   evaluate: (operands, { counts }) =>
     operands.reduce((total, { value }, index) => total.plus(value.times(countAt(counts, index))), zero),
   place: (operands, _value, { counts }) =>
-    coarsestPlace(operands.map((operand, index) => countedTerm(operand, countAt(counts, index)))),
+    coarsest(operands.map((operand, index) => countedPlace(operand, countAt(counts, index)))),
   partials: (values, _result, { counts }) => values.map((_, index) => Number(countAt(counts, index))),
   write: (count, { counts }) => ({
     kind: 'sum',
@@ -84,10 +84,9 @@ function countAt(counts: readonly Decimal[] | undefined, index: number): Decimal
   return (counts as readonly Decimal[])[index] as Decimal
 }
 
-function countedTerm(operand: Significant, count: Decimal): Significant {
-  const value = operand.value.times(count)
-  if (operand.place === null || count.isInteger() || count.abs().gt(1)) return { value, place: operand.place }
-  return { value, place: fewestFigures([operand], value) }
+function countedPlace(operand: Significant, count: Decimal): number | null {
+  if (operand.place === null || count.e >= 0) return operand.place
+  return fewestFigures([operand], operand.value.times(count))
 }
 
 function countedExpression(term: Expression, count: Decimal): Expression {

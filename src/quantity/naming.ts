@@ -4,8 +4,12 @@ import { QuantityError } from './quantity-error.js'
 
 const parts = ['label', 'symbol', 'of', 'role'] as const
 
+/** No options, and no names. */
+export const none: Naming = /* @__PURE__ */ Object.freeze({})
+
 /** The names of a quantity, checked: whatever else the object holds is left out. */
 export function readNaming(given: unknown): Naming {
+  if (given === none) return none
   if (typeof given !== 'object' || given === null) throw notNames(given)
   const naming: Record<string, string> = {}
   for (const part of parts) {

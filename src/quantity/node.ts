@@ -15,7 +15,7 @@ import {
   wrongDimension,
 } from './graph-error.js'
 import type { InputFacts, Naming } from './input.js'
-import { readNaming } from './naming.js'
+import { none, readNaming } from './naming.js'
 import type { Quantity, QuantityJSON } from './quantity.js'
 import type { Rule, RuleSettings } from './rule.js'
 import { type RuleName, rules } from './rules.js'
@@ -29,7 +29,6 @@ import { walk } from './walk.js'
 const brand: unique symbol = /* @__PURE__ */ Symbol.for('saltwright.quantity') as never
 
 const noSettings: RuleSettings = /* @__PURE__ */ Object.freeze({})
-const noNames: Naming = /* @__PURE__ */ Object.freeze({})
 const noOperands: readonly GraphNode[] = /* @__PURE__ */ Object.freeze([])
 
 /** A node of the calculation graph: a quantity that was made from nodes of ours. */
@@ -172,7 +171,7 @@ function settlePlaces(root: GraphNode): void {
 }
 
 /** An input of the graph. */
-export function inputNode(value: Decimal, unit: Unit, facts: InputFacts, naming: Naming = noNames): Node {
+export function inputNode(value: Decimal, unit: Unit, facts: InputFacts, naming: Naming = none): Node {
   return new OurNode(value, unit, 'input', noOperands, noSettings, Object.freeze(facts), Object.freeze(naming))
 }
 
@@ -182,7 +181,7 @@ export function derivedNode(
   operands: readonly Node[],
   unit: Unit,
   settings: RuleSettings = noSettings,
-  naming: Naming = noNames,
+  naming: Naming = none,
 ): Node {
   const value = rules[rule].evaluate(operands, settings)
   if (!(Math.abs(value.e) <= largestResult)) throw outOfRange(value)

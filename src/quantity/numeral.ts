@@ -91,14 +91,14 @@ export function readPowerOfTen(text: string, from: number, offset: number): Powe
   return { exponent, end }
 }
 
-/** Reads the numeral that a text starts with. */
-export function readLeadingNumeral(text: string, offset = 0): WrittenNumeral {
+/** Reads the numeral that a text starts with, and takes its value times a power of ten. */
+export function readLeadingNumeral(text: string, offset = 0, power = 0): WrittenNumeral {
   const scan = scanNumeral(text, offset)
   const exponent = scan.exponent ?? 0
   const last = exponent - (scan.decimals ?? 0)
   if (Math.abs(exponent) > largestExponent) throw exponentOutOfRange(text, offset)
   const digits = stripLeadingZeros(scan.digits)
-  const value = inRange(new Decimal(`${scan.negative ? '-' : ''}${digits}e${last}`), text, offset)
+  const value = inRange(new Decimal(`${scan.negative ? '-' : ''}${digits}e${last + power}`), text, offset)
   const idle = scan.decimals === null && scan.exponent === null ? trailingZeros(digits) : 0
   return { value, last, idle, end: scan.end }
 }

@@ -34,6 +34,8 @@ export interface Propagation {
   readonly correlations: readonly KnownCorrelation[]
 }
 
+const largest: number = 10 ** largestResult
+
 /** The components of a result's uncertainty: JCGM 100:2008, 5.1.3, from one backward pass over its graph. */
 export function propagate(root: Node, options: UncertaintyOptions): Propagation {
   if (typeof options !== 'object' || options === null) throw notOptions(options)
@@ -41,12 +43,12 @@ export function propagate(root: Node, options: UncertaintyOptions): Propagation 
   const nodes = nodesOf(root)
   const uncertainties = inputUncertainties(nodes, unstatedChoice(options.unstated))
   const of = (input: Node): InputUncertainty => uncertainties.get(input) as InputUncertainty
-  const dependences = sensitivitiesOf(root, nodes, (input) => of(input).standard > 0)
+  const dependences = sensitivitiesOf(nodes, (input) => of(input).standard > 0)
   const parts = new Map<Identity, Part>()
   for (const [identity, { input, sensitivity }] of dependences) {
     const uncertainty = of(input)
     const component = sensitivity * uncertainty.standard
-    if (!(Math.abs(component) <= 10 ** largestResult)) throw outOfRange(component)
+    if (!(Math.abs(component) <= largest)) throw outOfRange(component)
     parts.set(identity, { input, uncertainty, sensitivity, component })
   }
   return { parts, correlations }

@@ -1,7 +1,7 @@
 import { attempt, type Outcome, showFound } from '../errors.js'
 import type { Dimension } from './dimension.js'
 import type { InputFacts, InputKind, Naming } from './input.js'
-import { readId, readNaming } from './naming.js'
+import { none, readId, readNaming } from './naming.js'
 import { inputNode, isBranded, type Node } from './node.js'
 import { type WholeNumberZeros, zerosChoice } from './numeral.js'
 import type { Quantity } from './quantity.js'
@@ -72,7 +72,7 @@ export interface InputOptions extends Naming {
  */
 export function quantity<const T extends string>(
   text: T & QuantityText<T>,
-  options: InputOptions = {},
+  options: InputOptions = none,
 ): Quantity<DimensionOf<T>> {
   return readInput(text, 'measured', options) as Quantity as Quantity<DimensionOf<T>>
 }
@@ -100,7 +100,7 @@ export function exact<const T extends string>(
   value: T & QuantityText<T>,
   options?: InputOptions,
 ): Quantity<DimensionOf<T>>
-export function exact(value: string | number, options: InputOptions = {}): Quantity {
+export function exact(value: string | number, options: InputOptions = none): Quantity {
   return readInput(typeof value === 'number' ? String(value) : value, 'exact', options)
 }
 
@@ -123,7 +123,7 @@ export function exact(value: string | number, options: InputOptions = {}): Quant
  */
 export function constant<const T extends string>(
   text: T & QuantityText<T>,
-  options: InputOptions = {},
+  options: InputOptions = none,
 ): Quantity<DimensionOf<T>> {
   return readInput(text, 'constant', options) as Quantity as Quantity<DimensionOf<T>>
 }
@@ -142,7 +142,7 @@ export function constant<const T extends string>(
  * tryQuantity('3,98 g').ok // => false
  * ```
  */
-export function tryQuantity(text: unknown, options: InputOptions = {}): Outcome<Quantity, QuantityError> {
+export function tryQuantity(text: unknown, options: InputOptions = none): Outcome<Quantity, QuantityError> {
   return attempt(() => readInput(text, 'measured', options))
 }
 

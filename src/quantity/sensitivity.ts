@@ -15,51 +15,48 @@ export interface Dependence {
 /**
  * The sensitivity coefficients of a result (JCGM 100:2008, 5.1.3), in one pass from the result back to its inputs.
  *
+ * @param nodes - The nodes of the result, itself the last.
  * @param matters - Which inputs are asked for. Where none lies below an operand no derivative is taken, so that one which does not
  *   exist (of a root at zero) does no harm.
  */
 export function sensitivitiesOf(
-  root: Node,
   nodes: readonly Node[],
   matters: (input: Node) => boolean,
 ): ReadonlyMap<Identity, Dependence> {
-  const concerned = concernedNodes(nodes, matters)
-  const slopes = new Map<Node, number>([[root, 1]])
+  const slopes = concernedNodes(nodes, matters)
   const found = new Map<Identity, Dependence>()
+  const root = nodes.at(-1) as Node
+  if (slopes.has(root)) slopes.set(root, 1)
   for (let index = nodes.length - 1; index >= 0; index -= 1) {
     const node = nodes[index] as Node
-    if (!concerned.has(node)) continue
-    const slope = slopes.get(node) as number
+    const slope = slopes.get(node)
+    if (slope === undefined) continue
     if (node.rule === 'input') addDependence(found, node, slope)
-    else passOn(node, node.rule, slope, slopes, concerned)
+    else passOn(node, node.rule, slope, slopes)
   }
   return found
 }
 
-function concernedNodes(nodes: readonly Node[], matters: (input: Node) => boolean): ReadonlySet<Node> {
-  const concerned = new Set<Node>()
+/** The nodes below which something is asked for, each with no slope yet. */
+function concernedNodes(nodes: readonly Node[], matters: (input: Node) => boolean): Map<Node, number> {
+  const concerned = new Map<Node, number>()
   for (const node of nodes) {
     const does = node.rule === 'input' ? matters(node) : node.operands.some((operand) => concerned.has(operand))
-    if (does) concerned.add(node)
+    if (does) concerned.set(node, 0)
   }
   return concerned
 }
 
-function passOn(
-  node: Node,
-  rule: RuleName,
-  slope: number,
-  slopes: Map<Node, number>,
-  concerned: ReadonlySet<Node>,
-): void {
+function passOn(node: Node, rule: RuleName, slope: number, slopes: Map<Node, number>): void {
   const values = node.operands.map(({ value }) => toDouble(value))
   const partials = rules[rule].partials(values, toDouble(node.value), node.settings)
-  node.operands.forEach((operand, index) => {
-    if (!concerned.has(operand)) return
-    const total = (slopes.get(operand) ?? 0) + slope * (partials[index] as number)
+  for (const [index, operand] of node.operands.entries()) {
+    const known = slopes.get(operand)
+    if (known === undefined) continue
+    const total = known + slope * (partials[index] as number)
     if (!Number.isFinite(total)) throw noDerivative(node)
     slopes.set(operand, total)
-  })
+  }
 }
 
 function addDependence(found: Map<Identity, Dependence>, input: Node, slope: number): void {

@@ -27,15 +27,21 @@ function roundsUpInto(value: Decimal, place: number): boolean {
   return value.e - place === -1 && value.abs().times(`2e${-place}`).gt(1)
 }
 
-function startsWithNine(value: Decimal): boolean {
-  return String((value as { d?: readonly number[] }).d?.[0]).startsWith('9')
+/** Whether the first digit is a 9; decimal.js keeps digits by sevens, the first lot as far as they go. */
+function startsWithNine({ d: [first], e }: Decimal): boolean {
+  return Math.floor((first as number) / 10 ** (((e % 7) + 7) % 7)) === 9
 }
 
 /** Sums and differences: the coarsest last place of the terms. OpenStax, Chemistry 2e, section 1.5. */
 export function coarsestPlace(terms: readonly Significant[]): number | null {
-  let coarsest: number | null = null
-  for (const { place } of terms) if (place !== null && (coarsest === null || place > coarsest)) coarsest = place
-  return coarsest
+  return coarsest(terms.map(({ place }) => place))
+}
+
+/** The coarsest of several places; `null` where all are exact. */
+export function coarsest(places: readonly (number | null)[]): number | null {
+  let found: number | null = null
+  for (const place of places) if (place !== null && (found === null || place > found)) found = place
+  return found
 }
 
 /** Products and quotients: the fewest figures of the factors. OpenStax, Chemistry 2e, section 1.5. */

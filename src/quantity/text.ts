@@ -61,11 +61,10 @@ function readBody(text: string, zeros: WholeNumberZeros, offset: number): Body {
 
 /** `3.9772(21)`: the digits in brackets stand under the last digits before them; with a point they stand for themselves. */
 function readConcise(text: string, written: WrittenNumeral, offset: number): Body {
-  const spread = readSpread(text, written.end + 1, offset)
+  const inside = text.slice(written.end, text.indexOf(')', written.end))
+  const spread = readSpread(text, written.end + 1, offset, inside.includes('.') ? 0 : written.last)
   if (text[spread.end] !== ')') throw unclosed(text, spread.end, offset)
-  const literal = text.slice(written.end, spread.end).includes('.')
-  const size = literal ? spread.value : spread.value.times(`1e${written.last}`)
-  return scaled(text, spread.end + 1, written, size, offset)
+  return scaled(text, spread.end + 1, written, spread.value, offset)
 }
 
 /** `(3.9772 ± 0.0021)`. */
@@ -93,8 +92,9 @@ function allDigits({ value, last }: WrittenNumeral): Numeral {
   return { value, place: last, ambiguous: false }
 }
 
-function readSpread(text: string, from: number, offset: number): { readonly value: Decimal; readonly end: number } {
-  const { value, end } = readLeadingNumeral(text.slice(from), offset + from)
+/** An uncertainty, times a power of ten. */
+function readSpread(text: string, from: number, offset: number, power = 0): Pick<WrittenNumeral, 'value' | 'end'> {
+  const { value, end } = readLeadingNumeral(text.slice(from), offset + from, power)
   if (value.isNegative()) throw negativeSpread(text, { start: offset + from, end: offset + from + end })
   return { value, end: from + end }
 }

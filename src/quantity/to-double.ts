@@ -9,5 +9,6 @@ const perWord = 7
  */
 export function toDouble({ s, e, d }: Decimal): number {
   const [first, second = 0, third = 0] = d as [number, number?, number?]
-  return s * (first + second * 1e-7 + third * 1e-14) * 10 ** (perWord * Math.floor(e / perWord))
+  const power = perWord * Math.floor(e / perWord)
+  return s * (first + second * 1e-7 + third * 1e-14) * (power === 0 ? 1 : 10 ** power)
 }
