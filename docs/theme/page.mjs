@@ -80,7 +80,7 @@ function rendered({ kind, source, text, html }) {
   if (source !== undefined) row.append(make('code', { className: 'shown-source', textContent: source }))
   const value = make(html === undefined ? 'pre' : 'div', { className: 'shown-value' })
   if (html === undefined) value.textContent = text
-  else value.innerHTML = html // written by the library, which escapes all words
+  else value.innerHTML = html // sheets and worked lines of the library, which escapes all words
   row.append(value)
   return row
 }

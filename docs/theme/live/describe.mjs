@@ -1,7 +1,7 @@
 const display = Symbol.for('Jupyter.display')
 
 /**
- * How a value is shown on a page: as HTML where it offers that or is a sheet written as HTML, as text otherwise.
+ * How a value is shown on a page: as HTML where it offers that or is a sheet or worked lines written as HTML, as text otherwise.
  *
  * @param {unknown} value - Anything.
  * @returns {{ html: string } | { text: string }} Ready to be put into the page.
@@ -9,7 +9,7 @@ const display = Symbol.for('Jupyter.display')
 export function describe(value) {
   const rich = value?.[display]?.()['text/html']
   if (typeof rich === 'string') return { html: rich }
-  if (typeof value === 'string' && value.startsWith('<article>\n')) return { html: value }
+  if (typeof value === 'string' && /^<(?:article|div)>\n/.test(value)) return { html: value }
   return { text: textOf(value, 0) }
 }
 
