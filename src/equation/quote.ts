@@ -1,3 +1,6 @@
+/** The most characters of a text that a message shows. */
+const longest = 120
+
 /** A text in quotes for a message: short, and with the code of what a screen may not show. */
 export function quote(text: string): string {
   return `"${brief(text)}"`
@@ -5,12 +8,13 @@ export function quote(text: string): string {
 
 /** A text for a message, cut short where it is long. */
 export function brief(text: string): string {
-  const shown = text.length <= 120 ? text : `${text.slice(0, 117)}...`
-  return [...shown].map((one) => (isShown(one.codePointAt(0) as number) ? one : `\\u{${codeOf(one)}}`)).join('')
+  const shown = [...text.slice(0, longest + 1)].map((one) => (isShown(one) ? one : `\\u{${codeOf(one)}}`)).join('')
+  return shown.length <= longest ? shown : `${shown.slice(0, longest - 3)}...`
 }
 
 /** Whether a screen shows the character: it is no control, has a width, and turns no text around. */
-function isShown(code: number): boolean {
+function isShown(character: string): boolean {
+  const code = character.codePointAt(0) as number
   const isControl = code < 0x20 || (code >= 0x7f && code < 0xa0)
   const turnsOrHides = (code >= 0x200b && code <= 0x200f) || (code >= 0x2028 && code <= 0x202e)
   const isHalf = code >= 0xd800 && code <= 0xdfff

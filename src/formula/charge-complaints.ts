@@ -23,7 +23,7 @@ export function notCharge(scan: Scan, start: number): FormulaError {
   const roman = romanEnd(text, inside)
   if (roman > inside) return oxidationNumber(scan, start, roman)
   const digits = raisedEnd(text, inside)
-  const behind = kindAt(text, digits) === capital || text[digits] === '}'
+  const behind = kindAt(text, text[digits] === '}' ? digits + 1 : digits) === capital
   return digits > inside && behind
     ? isotopeLabel(scan, start, digits)
     : badCharge(scan, start, Math.max(digits, start + 1))

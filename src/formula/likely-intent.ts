@@ -1,5 +1,5 @@
 import { isAcceptable, isRead } from './acceptable.js'
-import { signAt } from './characters.js'
+import { closing, kindAt, signAt } from './characters.js'
 import { cleanText } from './clean-text.js'
 import type { FormulaCode, FormulaError } from './formula-error.js'
 import { withMatchingBrackets, withoutSpaces, withSingleDots } from './mend-text.js'
@@ -62,7 +62,8 @@ const remedies: Partial<Readonly<Record<FormulaCode, (text: string) => string | 
 /** A charge without its sign or number: what makes a common ion. */
 function withSign(text: string): string | undefined {
   if (signAt(text, text.length - 1) !== 0) return text
-  return ['-', '2-', '3-', '+'].map((end) => text + end).find(isAcceptable)
+  const stop = kindAt(text, text.length - 1) === closing ? text.length - 1 : text.length
+  return ['-', '2-', '3-', '+'].map((sign) => text.slice(0, stop) + sign + text.slice(stop)).find(isAcceptable)
 }
 
 const spellingCodes: readonly FormulaCode[] = [

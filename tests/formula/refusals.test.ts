@@ -213,6 +213,7 @@ const rows: readonly Row[] = [
   ['SO4^2', 'formula/bad-charge', 3, 5, '^2', 'SO4^2-?'],
   ['Na^', 'formula/bad-charge', 2, 3, '^', 'Na^+?'],
   ['SO4^', 'formula/bad-charge', 3, 4, '^', 'SO4^2-?'],
+  ['Zr^{4}', 'formula/bad-charge', 2, 5, '^{4', 'Zr^{4+}?'],
   ['C6H12O6¹', 'formula/bad-charge', 7, 8, '¹'],
   ['Zn^2', 'formula/bad-charge', 2, 4, '^2', 'Zn^2+?'],
   ['Zn²', 'formula/bad-charge', 2, 3, '²', 'Zn²+?'],
