@@ -56,6 +56,7 @@ const bothRules: readonly TieRule[] = ['half-even', 'half-up']
 /** Compares an answer with the right value in its unit; undefined where the value itself differs. */
 export function agreementOf(right: Quantity, statement: Statement, exactness: Exactness): Agreement | undefined {
   const { places } = statement
+  if (isFarOff(right, statement)) return undefined
   const accepted = exactness.ties === undefined ? bothRules : [exactness.ties]
   const at = places.find((place) => ruleThatGives(right.value, statement.value, place, accepted) !== undefined)
   if (at !== undefined) return { remark: figuresRemark(right, statement.value, at, exactness) }
@@ -63,6 +64,15 @@ export function agreementOf(right: Quantity, statement: Statement, exactness: Ex
     .map((look) => look(right, statement.value, places[0] as number))
     .find((found) => found !== undefined)
   return remark && { remark }
+}
+
+/** Whether a number is off by more than one in any digit that counts, so that no rounding explains it. */
+function isFarOff({ value, place }: Quantity, { value: stated, places }: Statement): boolean {
+  const coarsest = places.at(-1) as number
+  return value
+    .minus(stated)
+    .abs()
+    .gt(`1e${place === null ? coarsest : Math.max(coarsest, place)}`)
 }
 
 /** Whether a value, rounded by either rule to a place, is a number. */

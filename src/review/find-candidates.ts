@@ -56,17 +56,11 @@ function rankOfFit({ fit }: Found): number {
 /** By fit, then by what is known of the slip, then in the order of the list. */
 function ranked(found: readonly Found[], slips: readonly Slip[]): readonly Found[] {
   const places = new Map(slips.map(({ name }, index) => [name, index]))
-  const rank = (one: Found): readonly number[] => [
-    rankOfFit(one),
-    evidenceOrder.indexOf(one.evidence),
-    places.get(one.slips[0]) as number,
-  ]
-  return [...found].sort((a, b) => compareLists(rank(a), rank(b)))
-}
-
-function compareLists(a: readonly number[], b: readonly number[]): number {
-  const index = a.findIndex((each, at) => each !== b[at])
-  return index < 0 ? 0 : (a[index] as number) - (b[index] as number)
+  const rank = (one: Found): number => {
+    const byEvidence = rankOfFit(one) * evidenceOrder.length + evidenceOrder.indexOf(one.evidence)
+    return byEvidence * slips.length + (places.get(one.slips[0]) as number)
+  }
+  return [...found].sort((a, b) => rank(a) - rank(b))
 }
 
 /** Each candidate with the names of those that fit as well. */

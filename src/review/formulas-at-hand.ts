@@ -23,6 +23,11 @@ export function formulasAtHand(formulas: readonly string[]): readonly FormulaAtH
   return found
 }
 
+/** What is asked of a formula that a calculation uses: it usually stands in the list. */
+export function formulaAmong(list: readonly FormulaAtHand[], text: string): FormulaAtHand | undefined {
+  return list.find((formula) => formula.text === text) ?? formulaAtHand(text)[0]
+}
+
 /** A formula as a list of one, or of none where it cannot be read or does not say how much water it has. */
 export function formulaAtHand(text: string): readonly FormulaAtHand[] {
   const read = attempt(() => {

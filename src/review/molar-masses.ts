@@ -16,8 +16,8 @@ export interface UsedMolarMass {
   readonly quantities: readonly MolarMass[]
   /** Whether a mass is divided by it, to give an amount. */
   readonly divides: boolean
-  /** What its formula says; undefined where it has none. */
-  readonly facts: FormulaFacts | undefined
+  /** What its formula says; nothing where it is none. */
+  readonly facts: FormulaFacts
 }
 
 /** What was found in a calculation, as long as somebody holds on to it. */
@@ -41,7 +41,7 @@ function collect(calculation: Calculation): readonly UsedMolarMass[] {
     of,
     quantities,
     divides: quantities.some((q) => isDivisor(calculation, q)),
-    facts: formulaFacts(of),
+    facts: formulaFacts(of) ?? { text: of, water: 0, branches: [] },
   }))
 }
 

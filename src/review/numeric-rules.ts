@@ -1,5 +1,5 @@
 import { Decimal } from '../decimal.js'
-import type { RuleName, RuleSettings } from '../quantity/index.js'
+import type { Rounding, RuleName, RuleSettings } from '../quantity/index.js'
 
 /** Values of a calculation by place, as doubles. */
 export type Values = Float64Array | number[]
@@ -22,7 +22,7 @@ export const numericRules: Readonly<Record<RuleName, NumericRule>> = {
   },
   mean: (v, at) => total(v, at) / at.length,
   weightedSum: (v, at, { counts }) =>
-    at.reduce((sum, _, index) => sum + operand(v, at, index) * Number(counts?.[index]), 0),
+    at.reduce((sum, _, index) => sum + operand(v, at, index) * Number((counts as readonly Decimal[])[index]), 0),
   power: (v, at, { exponent }) => operand(v, at, 0) ** (exponent as number),
   squareRoot: (v, at) => Math.sqrt(operand(v, at, 0)),
   logarithm: (v, at) => Math.log10(operand(v, at, 0)),
@@ -32,9 +32,9 @@ export const numericRules: Readonly<Record<RuleName, NumericRule>> = {
   sine: (v, at) => Math.sin(operand(v, at, 0)),
   cosine: (v, at) => Math.cos(operand(v, at, 0)),
   rounded: (v, at, { rounding }) => {
-    if (rounding === undefined) return operand(v, at, 0)
-    if ('figures' in rounding) return roundedNumber(operand(v, at, 0), rounding.figures)
-    const step = Number(rounding.step)
+    const to = rounding as Rounding
+    if ('figures' in to) return roundedNumber(operand(v, at, 0), to.figures)
+    const step = Number(to.step)
     return Math.round(operand(v, at, 0) / step) * step
   },
 }

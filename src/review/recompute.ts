@@ -11,6 +11,9 @@ export function recompute(calculation: Calculation, replacements: readonly Repla
 
 /** Results before what they were made from: a changed result still holds its operands, a changed operand makes another result. */
 function fromTheTop(calculation: Calculation, replacements: readonly Replacement[]): readonly Replacement[] {
-  const placeOf = ({ replace }: Replacement): number => calculation.placeOf(replace) ?? -1
-  return [...replacements].sort((a, b) => placeOf(b) - placeOf(a))
+  const placed = replacements.flatMap((replacement) => {
+    const place = calculation.placeOf(replacement.replace)
+    return place === undefined ? [] : [{ replacement, place }]
+  })
+  return placed.sort((a, b) => b.place - a.place).map(({ replacement }) => replacement)
 }

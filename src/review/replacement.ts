@@ -52,6 +52,17 @@ export function leftOut(replace: Quantity): Replacement {
   return instead(replace, exact('1'))
 }
 
+/** Rounded to a place, such as `0.1`, in the unit that is given. */
+export function roundedTo(replace: Quantity, place: string, unit: 'g/mol'): Replacement {
+  const inUnit = replace.to(unit as never).value.toNumber()
+  const step = (Number(place) * replace.value.toNumber()) / inUnit
+  return {
+    replace,
+    with: (q) => roundTo(q.to(unit as never), { place }),
+    estimate: (value) => Math.round(value / step) * step,
+  }
+}
+
 /** Rounded to so many figures before the calculation goes on. */
 export function roundedEarly(replace: Quantity, figures: number): Replacement {
   return { replace, with: (q) => roundTo(q, { figures }), estimate: (value) => roundedNumber(value, figures) }

@@ -30,12 +30,13 @@ export interface Statement {
 export function readStatement(stated: unknown, zeros: WholeNumberZeros | undefined): Statement {
   const quantity = isQuantity(stated) ? stated : readText(stated, zeros)
   const { unit, dimension } = quantity
-  return { quantity, value: shownValue(quantity), unit, dimension, places: placesOf(quantity) }
+  const places = placesOf(quantity)
+  return { quantity, value: shownValue(quantity, places), unit, dimension, places }
 }
 
 /** The number as it is shown: what was worked out is stated to its significant digits. */
-function shownValue({ input, value, place }: Quantity): Decimal {
-  return input !== undefined || place === null ? value : roundToPlace(value, place, 'half-even')
+function shownValue({ input, value }: Quantity, [finest]: readonly number[]): Decimal {
+  return input === undefined ? roundToPlace(value, finest as number, 'half-even') : value
 }
 
 function readText(stated: unknown, zeros: WholeNumberZeros | undefined): Quantity {

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { PreparationError } from '../preparation/index.js'
+import { attempt } from '../errors.js'
 import { readJson } from '../preparation/read-json.js'
 import { words } from '../preparation/schema-parts.js'
 import { ReviewError } from './review-error.js'
@@ -48,11 +48,8 @@ export function filledWorksheetJsonSchema(): {
 
 /** Reads a filled worksheet; every mistake is in the one error. */
 export function readFilledWorksheet(input: unknown): FilledWorksheet {
-  try {
-    return readJson(filledWorksheetSchema, input, 'worksheet')
-  } catch (error) {
-    if (!(error instanceof PreparationError)) throw error
-    const code = error.code === 'preparation/unreadable' ? 'review/unreadable' : 'review/invalid'
-    throw new ReviewError({ ...error.toJSON(), code })
-  }
+  const read = attempt(() => readJson(filledWorksheetSchema, input, 'worksheet'))
+  if (read.ok) return read.value
+  const code = read.error.code === 'preparation/unreadable' ? 'review/unreadable' : 'review/invalid'
+  throw new ReviewError({ ...read.error.toJSON(), code })
 }

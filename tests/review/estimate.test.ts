@@ -34,6 +34,8 @@ describe('on doubles a changed calculation gives what it gives on decimals', () 
     { rule: 'product', result: gram.times(x), of: gram },
     { rule: 'quotient', result: exact('1 g').dividedBy(gram), of: gram },
     { rule: 'conversion', result: gram.to('mg'), of: gram },
+    { rule: 'conversion to a larger unit', result: exact('25 mL').to('L'), of: exact('25 mL') },
+    { rule: 'conversion that divides', result: exact('90 min').to('h'), of: exact('90 min') },
     { rule: 'conversion back', result: exact('5 %').to('1'), of: exact('5 %') },
     { rule: 'conversion with an offset', result: exact('22 degC').to('K'), of: exact('22 degC') },
     { rule: 'mean', result: mean([gram, exact('1 g')]), of: gram },

@@ -11,7 +11,7 @@ import {
   type FormulaFacts,
   type Misreading,
 } from '../formula-facts.js'
-import { formulaAtHand, formulasAtHand } from '../formulas-at-hand.js'
+import { formulaAmong, formulasAtHand } from '../formulas-at-hand.js'
 import { because, partsIn } from '../look-up.js'
 import { molarMassesOf, withAtoms } from '../molar-masses.js'
 import { instead, timesNumber } from '../replacement.js'
@@ -25,7 +25,7 @@ const subscripts =
 function misreads(readings: (facts: FormulaFacts) => readonly Misreading[], how: string): Slip['changes'] {
   return (calculation, context) =>
     molarMassesOf(calculation).flatMap((used) =>
-      (used.facts === undefined ? [] : readings(used.facts)).map(({ of, atoms }) =>
+      readings(used.facts).map(({ of, atoms }) =>
         because(`molar mass of ${used.of} with ${of} ${how}`, ...withAtoms(used, atoms, context)),
       ),
     )
@@ -63,7 +63,7 @@ function coefficientsIn(equation: Parameters<typeof equationOf>[0], formula: str
 function takesOtherFormula(calculation: Calculation, { formulas = [], weights }: SlipContext): readonly SlipChange[] {
   const others = formulasAtHand(formulas)
   return molarMassesOf(calculation).flatMap(({ of, quantities }) => {
-    const [own] = others.length === 0 ? [] : formulaAtHand(of)
+    const own = others.length === 0 ? undefined : formulaAmong(others, of)
     return others
       .filter(({ elements, salt }) => elements === own?.elements && salt !== own.salt)
       .map(({ text }) => {

@@ -1,7 +1,7 @@
 import { asDimension, exact, type Quantity } from '../../quantity/index.js'
 import type { Calculation } from '../calculation.js'
 import { because, called } from '../look-up.js'
-import { instead, timesNumber } from '../replacement.js'
+import { instead, times } from '../replacement.js'
 import type { Slip, SlipChange } from '../slip.js'
 
 /** The number of degrees Celsius in the place of kelvins. */
@@ -26,17 +26,16 @@ function gasConstants({ quantities }: Calculation): readonly Quantity[] {
 function mixesPressures(calculation: Calculation): readonly SlipChange[] {
   const constants = gasConstants(calculation)
   const mixed = constants.map((q) =>
-    because(`${called(q)} for atmospheres, the pressure in kilopascals`, {
-      ...timesNumber(q, '1'),
-      with: (now) => now.dividedBy(exact('101.325') as never),
-      estimate: (value) => value / kilopascalsPerAtmosphere,
-    }),
+    because(`${called(q)} for atmospheres, the pressure in kilopascals`, times(q, perAtmosphere())),
   )
   const unconverted = constants.length === 0 ? [] : calculation.quantities.filter(isPressureConversion)
   return [...mixed, ...unconverted.map((q) => because(`${called(q)} not converted`, instead(q, kilopascals(q))))]
 }
 
-const kilopascalsPerAtmosphere = 101.325
+/** One atmosphere is 101.325 kilopascals. */
+function perAtmosphere(): Quantity<'ratio'> {
+  return exact(1).dividedBy(exact('101.325'))
+}
 
 function isPressureConversion({ rule, dimension }: Quantity): boolean {
   return rule === 'conversion' && dimension === 'pressure'

@@ -1,12 +1,11 @@
-import { molarMass } from '../../formula/index.js'
 import { exact, type Quantity } from '../../quantity/index.js'
 import type { Calculation } from '../calculation.js'
 import type { SlipContext } from '../context.js'
 import { type AtomChange, waterChange } from '../formula-facts.js'
-import { formulaAtHand, formulasAtHand } from '../formulas-at-hand.js'
+import { formulaAmong, formulasAtHand } from '../formulas-at-hand.js'
 import { because, isOfYield } from '../look-up.js'
 import { molarMassesOf, type UsedMolarMass, withAtoms } from '../molar-masses.js'
-import { timesNumber } from '../replacement.js'
+import { type Replacement, timesNumber } from '../replacement.js'
 import type { Slip, SlipChange } from '../slip.js'
 
 const copperReports =
@@ -29,10 +28,8 @@ interface UsedHydrate {
 }
 
 function hydratesOf(calculation: Calculation): readonly UsedHydrate[] {
-  return molarMassesOf(calculation).flatMap((used) => {
-    const water = used.facts?.water ?? 0
-    return water > 0 ? [{ used, water }] : []
-  })
+  const used = molarMassesOf(calculation).map((each) => ({ used: each, water: each.facts.water }))
+  return used.filter(({ water }) => water > 0)
 }
 
 /** A mass that is weighed out, or the molar mass itself. */
@@ -43,11 +40,10 @@ const isSeveral: Wanted = (_used, water) => water > 1
 
 /** Hydrates of the same salt that formulas at hand name, and the numbers of water that hydrates often have. */
 function otherWater({ facts, of }: UsedMolarMass, { formulas = [] }: SlipContext): readonly number[] {
-  const own = facts?.water ?? 0
-  const [salt] = formulaAtHand(of)
-  const named = formulasAtHand(formulas)
-    .filter((other) => other.salt === salt?.salt)
-    .map(({ water }) => water)
+  const own = facts.water
+  const list = formulasAtHand(formulas)
+  const salt = list.length === 0 ? undefined : formulaAmong(list, of)?.salt
+  const named = list.filter((other) => other.salt === salt).map(({ water }) => water)
   return [...new Set([...(own > 0 ? usualWater : []), ...named])].filter((water) => water > 0 && water !== own)
 }
 
@@ -57,40 +53,47 @@ const usualWater: readonly number[] = [1, 2, 5, 6, 7, 10]
 function otherHydrates(wanted: (water: number) => boolean): Slip['changes'] {
   return (calculation, context) =>
     molarMassesOf(calculation)
-      .filter(({ facts }) => facts !== undefined && wanted(facts.water))
+      .filter(({ facts }) => wanted(facts.water))
       .flatMap((used) => otherWater(used, context).map((water) => takenWith(used, water, context)))
 }
 
 function takenWith(used: UsedMolarMass, water: number, context: SlipContext): SlipChange {
-  const more = water - (used.facts?.water ?? 0)
+  const more = water - used.facts.water
   return because(`molar mass of ${used.of} with ${water} H2O`, ...withAtoms(used, waterChange(more), context))
 }
 
 /** Multiplies the molar mass of the salt by that of its water. */
 function multipliesWater(calculation: Calculation, context: SlipContext): readonly SlipChange[] {
-  return hydratesOf(calculation).map(({ used, water }) => {
-    const perMole = molarMass('H2O', { weights: context.weights }).times(exact(String(water) as `${number}`))
-    const asNumber = exact(perMole.value.toString() as `${number}`)
-    const size = perMole.value.toNumber()
-    const change = withAtoms(used, waterChange(-water), context).map((dry) => ({
-      ...dry,
-      with: (q: Quantity) => (dry.with(q) as Quantity<'molarMass'>).times(asNumber),
-      estimate: (value: number) => dry.estimate(value) * size,
-    }))
-    return because(`molar mass of ${used.of} with its water multiplied`, ...change)
-  })
+  return hydratesOf(calculation).map(({ used, water }) =>
+    because(
+      `molar mass of ${used.of} with its water multiplied`,
+      ...withAtoms(used, waterChange(-water), context).map(multipliedBack),
+    ),
+  )
+}
+
+/** What was taken off a molar mass, multiplied with the rest. */
+function multipliedBack({ replace, with: dried, estimate }: Replacement): Replacement {
+  return {
+    replace,
+    with: (q) => {
+      const dry = dried(q) as Quantity<'molarMass'>
+      return dry.times((q as Quantity<'molarMass'>).minus(dry).dividedBy(exact('1 g/mol')))
+    },
+    estimate: (value) => estimate(value) * (value - estimate(value)),
+  }
 }
 
 /** The doubled formula of an alum for the single one, or the other way round. */
 function doublesAlum(calculation: Calculation): readonly SlipChange[] {
   return hydratesOf(calculation).flatMap(({ used, water }) => {
-    const isAlum = used.facts?.branches.some(({ units }) =>
+    const isAlum = used.facts.branches.some(({ units }) =>
       units.some(
         (unit) => unit.kind === 'group' && unit.units.some((atom) => atom.kind === 'atom' && atom.symbol === 'S'),
       ),
     )
     const factor = water === 12 ? '2' : water === 24 ? '0.5' : undefined
-    if (isAlum !== true || factor === undefined) return []
+    if (!isAlum || factor === undefined) return []
     return [
       because(
         `molar mass of ${used.of} as that of ${factor === '2' ? 'two formula units' : 'half a formula unit'}`,

@@ -43,12 +43,12 @@ function least<T>(list: readonly T[], by: (one: T) => Quantity): T | undefined {
 const smallestMass: Choice = (reactants) => {
   const weighed = reactants.filter(({ mass }) => mass !== undefined)
   const smallest = least(weighed, ({ mass }) => mass as Quantity)
-  return smallest === undefined || weighed.length < 2 ? [] : [smallest]
+  return weighed.filter((one) => weighed.length > 1 && one === smallest)
 }
 
 const fewestMoles: Choice = (reactants) => {
   const fewest = least(reactants, ({ amount }) => amount)
-  return fewest === undefined ? [] : [fewest]
+  return reactants.filter((one) => one === fewest)
 }
 
 const withTheMetal: Choice = (reactants, product) => {

@@ -6,7 +6,7 @@ import type { Calculation } from '../calculation.js'
 import type { SlipContext } from '../context.js'
 import { because, called } from '../look-up.js'
 import { molarMassesOf, type UsedMolarMass } from '../molar-masses.js'
-import { instead, type Replacement, roundedEarly } from '../replacement.js'
+import { instead, type Replacement, roundedEarly, roundedTo } from '../replacement.js'
 import type { Slip, SlipChange } from '../slip.js'
 
 /** Amounts that are worked out on the way. */
@@ -32,7 +32,7 @@ interface Way {
 }
 
 function toPlace(place: string): Way['round'] {
-  return ({ quantities }) => quantities.map((q) => instead(q, roundTo(q.to('g/mol'), { place })))
+  return ({ quantities }) => quantities.map((q) => roundedTo(q, place, 'g/mol'))
 }
 
 /** Relative atomic masses as whole numbers, as some school tables print them; that of chlorine as 35.5. */
