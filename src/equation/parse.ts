@@ -20,7 +20,9 @@ const maxTerms = 200
  * Coefficients may be whole (`2`), decimal (`0.5`) or fractions (`1/2`, `½`); numbers after the dot of a hydrate belong to
  * the hydrate. Arrows: `->`, `=>`, `→` (forward), `=` (stoichiometric), `<->`, `⇄` (both directions), `<=>`, `⇌`
  * (equilibrium). A plus between spaces separates; a plus that touches the formula before it is its charge where that
- * leaves a readable equation. Whether the equation is balanced is another question: {@link checkBalance}.
+ * leaves a readable equation. Of two such pluses before another formula the second separates (`H2O = H++OH-`); before a
+ * separator, an arrow or a state both are the charge (`Cu++ + 2e-`). A charge with its number may stand behind a space
+ * (`SO4 2-`). Whether the equation is balanced is another question: {@link checkBalance}.
  *
  * @param text - One equation, at most 20 000 characters and 200 terms.
  * @returns The equation, frozen; its text as written.
