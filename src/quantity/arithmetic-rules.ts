@@ -1,19 +1,24 @@
-import { Decimal } from '../decimal.js'
+import type { Decimal } from '../decimal.js'
 import { type Combination, productOf, quotientOf } from './combine.js'
 import type { Expression, Rule } from './rule.js'
 import { allAlike, first, name, names, number, second } from './rule-parts.js'
 import { coarsest, coarsestPlace, fewestFigures, type Significant } from './significance.js'
 import type { Unit } from './unit.js'
 
-const zero: Decimal = /* @__PURE__ */ new Decimal(0)
-
 /** Terms added up, all in one unit. */
 export const sum: Rule = {
-  evaluate: (operands) => operands.reduce((total, { value }) => total.plus(value), zero),
+  evaluate: (operands) => added(operands, ({ value }) => value),
   place: (operands) => coarsestPlace(operands),
   partials: (values) => values.map(() => 1),
   write: (count) => ({ kind: 'sum', terms: names(count) }),
   fits: allAlike,
+}
+
+function added(operands: readonly Significant[], term: (operand: Significant, index: number) => Decimal): Decimal {
+  let total = term(first(operands), 0)
+  for (let index = 1; index < operands.length; index += 1)
+    total = total.plus(term(operands[index] as Significant, index))
+  return total
 }
 
 /** The first less the second, in one unit. */
@@ -68,8 +73,7 @@ export const mean: Rule = {
 
 /** Counted terms, such as the atoms of a formula: n · x is x added n times, so a count of one or more keeps the place of x. */
 export const weightedSum: Rule = {
-  evaluate: (operands, { counts }) =>
-    operands.reduce((total, { value }, index) => total.plus(value.times(countAt(counts, index))), zero),
+  evaluate: (operands, { counts }) => added(operands, ({ value }, index) => value.times(countAt(counts, index))),
   place: (operands, _value, { counts }) =>
     coarsest(operands.map((operand, index) => countedPlace(operand, countAt(counts, index)))),
   partials: (values, _result, { counts }) => values.map((_, index) => Number(countAt(counts, index))),
