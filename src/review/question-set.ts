@@ -45,7 +45,7 @@ import { worksheetOf } from './worksheet-of.js'
  *   { seed: 1, variants: 2, scale: { from: '0.0200 mol', to: '0.0600 mol' }, questions: ['theoretical-yield'] },
  * )
  * set.variants.length // => 2
- * set.variants[0]?.questions[0]?.distractors[0]?.slip // => 'other-hydrate'
+ * set.variants[0]?.questions[0]?.distractors[0]?.slip // => 'excess-reagent-limits'
  * ```
  */
 export function questionSet(recipe: Recipe, options: QuestionSetOptions): QuestionSet {
