@@ -87,6 +87,8 @@ describe('legal text that is doubtful is read as written', () => {
   })
 
   it.each([
+    ['AgIO2'],
+    ['Ba(BrO2)2'],
     ['(NH2OH)2·H2SO4'],
     ['KI·I2'],
     ['Sm2Fe17N3'],

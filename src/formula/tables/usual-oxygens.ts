@@ -16,6 +16,6 @@ export const usualOxygens: readonly UsualOxygensRow[] = [
   { symbol: 'C', oxygens: [3], source: acids },
   { symbol: 'P', oxygens: [3, 4], source: acids },
   { symbol: 'Cl', oxygens: [1, 2, 3, 4], source: acids },
-  { symbol: 'Br', oxygens: [1, 3, 4], source: acids },
-  { symbol: 'I', oxygens: [1, 3, 4], source: acids },
+  { symbol: 'Br', oxygens: [1, 2, 3, 4], source: acids },
+  { symbol: 'I', oxygens: [1, 2, 3, 4], source: acids },
 ]
