@@ -14,6 +14,11 @@ export function isDigit(code: number): boolean {
   return code >= 0x30 && code <= 0x39
 }
 
+/** Whether a text is one small letter. */
+export function isSmallLetter(text: string): boolean {
+  return text.length === 1 && text >= 'a' && text <= 'z'
+}
+
 /** Whether a character code is a hyphen, a dash or a minus sign. */
 export function isDash(code: number): boolean {
   return code === 0x2d || code === 0x2212 || (code >= 0x2010 && code <= 0x2015) || code === 0xff0d

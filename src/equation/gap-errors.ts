@@ -1,9 +1,9 @@
 import type { Span } from '../errors.js'
 import { tryParseFormula } from '../formula/index.js'
-import { isDash, skipDigits, skipSpaces } from './characters.js'
+import { isDash, isSmallLetter, skipDigits, skipSpaces } from './characters.js'
 import { letter, negative } from './coefficient-errors.js'
 import { EquationError } from './equation-error.js'
-import { condition, isCondition, isSmallLetter } from './term-errors.js'
+import { condition, isCondition } from './term-errors.js'
 
 /** Two formulas with only a space between them, or a formula with something else beside it. */
 export function missingPlus(text: string, term: Span, gap: Span): EquationError {

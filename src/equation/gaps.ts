@@ -1,5 +1,5 @@
 import type { Span } from '../errors.js'
-import { isDash, isDigit, isPlus, isSpace, skipDigits, skipSpaces, trimEnd } from './characters.js'
+import { isDash, isDigit, isPlus, isSmallLetter, isSpace, skipDigits, skipSpaces, trimEnd } from './characters.js'
 import { isConditionText } from './conditions.js'
 import { startsWithState } from './states.js'
 
@@ -42,10 +42,6 @@ function startsJoint(text: string, next: number, end: number): boolean {
 function isOddState(text: string): boolean {
   const letters = text.slice(1, -1)
   return text === `(${letters})` && [...letters].every(isSmallLetter) && !isConditionText(text)
-}
-
-function isSmallLetter(character: string): boolean {
-  return character >= 'a' && character <= 'z'
 }
 
 /** `SO4 2-`: in copied text, what was raised often stands apart. A sign without a number is no charge here. */

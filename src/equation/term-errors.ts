@@ -1,5 +1,6 @@
 import type { Span } from '../errors.js'
 import { FormulaError, tryParseFormula } from '../formula/index.js'
+import { isSmallLetter } from './characters.js'
 import { letter } from './coefficient-errors.js'
 import { isConditionText, isEnergyText } from './conditions.js'
 import { EquationError } from './equation-error.js'
@@ -18,11 +19,6 @@ export function formulaError(text: string, term: Span, error: FormulaError): Equ
     message: `In ${quote(found)}: ${error.message}`,
     position: { start: term.start + start, end: term.start + end },
   })
-}
-
-/** Whether a text is one small letter. */
-export function isSmallLetter(text: string): boolean {
-  return text.length === 1 && text >= 'a' && text <= 'z'
 }
 
 /** `nCO2`: a small letter before a formula, and no likely slip of writing. */

@@ -38,7 +38,7 @@ export type FormulaCode =
   | 'formula/misplaced-number'
   /** Two numbers side by side: the dot between the parts is missing. */
   | 'formula/missing-dot'
-  /** An unknown number or a stand-in for an element, as in polymers and general formulas. */
+  /** An unknown number or a stand-in for an element, as in polymers, general formulas and doped crystals. */
   | 'formula/placeholder'
   /** Elements that share a place, separated by commas. */
   | 'formula/alternatives'
