@@ -8,8 +8,9 @@ export function quote(text: string): string {
 
 /** A text for a message, cut short where it is long. */
 export function brief(text: string): string {
-  const shown = [...text.slice(0, longest + 1)].map((one) => (isShown(one) ? one : `\\u{${codeOf(one)}}`)).join('')
-  return shown.length <= longest ? shown : `${shown.slice(0, longest - 3)}...`
+  const written = [...text.slice(0, 2 * longest)].map((one) => (isShown(one) ? one : `\\u{${codeOf(one)}}`))
+  const shown = [...written.join('')]
+  return shown.length <= longest ? shown.join('') : `${shown.slice(0, longest - 3).join('')}...`
 }
 
 /** Whether a screen shows the character: it is no control, has a width, and turns no text around. */

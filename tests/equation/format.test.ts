@@ -21,6 +21,14 @@ describe('styles', () => {
   })
 
   it.each([
+    ['2·3CdSO4·8H2O = CdSO4', '2·3CdSO4·8H2O = CdSO4'],
+    ['2·½Cl2 = Cl2', '2·1/2Cl2 = Cl2'],
+    ['Cl₂ = Cl2', 'Cl2 = Cl2'],
+  ])('of %s: a formula with a number of its own keeps its coefficient apart', (text, written) => {
+    expect(formatEquation(text)).toBe(written)
+  })
+
+  it.each([
     ['->', '->', '→', '\\rightarrow'],
     ['=', '=', '=', '='],
     ['<->', '<->', '⇄', '\\rightleftarrows'],
