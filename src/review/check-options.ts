@@ -48,6 +48,7 @@ const expectations: Readonly<Record<string, Expectation>> = {
   },
   pairs: { fits: oneOf(true, false), expected: 'true or false' },
   slips: { fits: listOf(isSlip), expected: 'a list of slips' },
+  onProgress: { fits: (value) => typeof value === 'function', expected: 'a function' },
   context: { fits: isObject, expected: '{ atHand, reactants, equations, formulas }' },
 }
 

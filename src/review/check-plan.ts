@@ -1,7 +1,14 @@
 import { showFound } from '../errors.js'
-import type { Plan } from '../preparation/index.js'
+import type { Assessment, Plan } from '../preparation/index.js'
 import { isQuantity } from '../quantity/index.js'
 import { ReviewError } from './review-error.js'
+import type { Question, Worksheet } from './worksheet.js'
+
+type Fields = Readonly<Record<string, unknown>>
+
+function isObject(value: unknown): value is Fields {
+  return typeof value === 'object' && value !== null
+}
 
 /** A plan as `planPreparation` makes it; stored as JSON it is planned again from its recipe. */
 export function checkPlan(plan: unknown): Plan {
@@ -16,10 +23,43 @@ export function checkPlan(plan: unknown): Plan {
 }
 
 function isPlan(plan: unknown): plan is Plan {
-  if (typeof plan !== 'object' || plan === null) return false
-  const { format, theoretical } = plan as {
-    readonly format?: unknown
-    readonly theoretical?: { readonly mass?: unknown }
-  }
-  return format === 'saltwright/plan@1' && isQuantity(theoretical?.mass)
+  if (!isObject(plan) || plan.format !== 'saltwright/plan@1' || !isObject(plan.theoretical)) return false
+  return isQuantity(plan.theoretical.mass)
+}
+
+/** An assessment as `assessPreparation` makes it, or none. */
+export function checkAssessment(assessment: unknown): Assessment | undefined {
+  if (assessment === undefined || isAssessment(assessment)) return assessment
+  throw new ReviewError({
+    code: 'review/not-an-assessment',
+    message: `${showFound(assessment)} is not the assessment of a preparation.`,
+    found: showFound(assessment),
+    expected: 'what assessPreparation gives',
+  })
+}
+
+function isAssessment(value: unknown): value is Assessment {
+  return isObject(value) && value.format === 'saltwright/assessment@1' && isQuantity(value.percentYield)
+}
+
+/** Whether something is the questions of a worksheet, and not the plan that they are made from. */
+export function isWorksheet(value: unknown): value is Worksheet {
+  return (
+    isObject(value) && isObject(value.context) && Array.isArray(value.questions) && value.questions.every(isQuestion)
+  )
+}
+
+function isQuestion(value: unknown): value is Question {
+  if (!isObject(value) || typeof value.id !== 'string') return false
+  if (value.kind === 'quantity') return isQuantity(value.expected)
+  return (
+    value.kind === 'choice' &&
+    Array.isArray(value.right) &&
+    Array.isArray(value.choices) &&
+    value.choices.every(isChoice)
+  )
+}
+
+function isChoice(value: unknown): boolean {
+  return isObject(value) && typeof value.formula === 'string' && typeof value.name === 'string'
 }

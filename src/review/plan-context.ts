@@ -4,7 +4,7 @@ import type { Assessment, Plan, PlannedSupply, RecipeSupply } from '../preparati
 import { asDimension, type Dimension, exact, type Naming, type Quantity, quantity } from '../quantity/index.js'
 import { amountConcentration } from '../solution/index.js'
 import { checkObject } from './check-options.js'
-import { checkPlan } from './check-plan.js'
+import { checkAssessment, checkPlan } from './check-plan.js'
 import type { ReactantAtHand, ReviewContext } from './context.js'
 
 /** What was at hand beside a plan. */
@@ -22,7 +22,8 @@ export interface PlanContextOptions {
  * @param plan - The plan.
  * @param options - The assessment, for what was weighed; the plan at the printed scale.
  * @returns The context for {@link reviewAnswer}.
- * @throws {@link ReviewError} `review/not-a-plan` for anything but a plan that `planPreparation` made.
+ * @throws {@link ReviewError} `review/not-a-plan` for anything but a plan that `planPreparation` made;
+ *   `review/not-an-assessment`.
  *
  * @example
  * ```ts
@@ -47,6 +48,8 @@ export interface PlanContextOptions {
 export function contextOf(plan: Plan, options: PlanContextOptions = {}): ReviewContext {
   const { assessment, printed } = checkObject(options) as PlanContextOptions
   checkPlan(plan)
+  checkAssessment(assessment)
+  if (printed !== undefined) checkPlan(printed)
   return {
     reactants: reactantsOf(plan, assessment),
     equations: equationsOf(plan),

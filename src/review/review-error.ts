@@ -5,6 +5,7 @@ export type ReviewCode =
   | 'review/not-an-object'
   | 'review/not-a-list'
   | 'review/not-a-plan'
+  | 'review/not-an-assessment'
   | 'review/unreadable-answer'
   | 'review/unknown-option'
   | 'review/unreadable'

@@ -5,7 +5,7 @@ import type { Quantity } from '../quantity/index.js'
 import { speciesKey } from '../stoichiometry/index.js'
 import { type Carried, carriedOn, type Earlier, earlierChoice, earlierNumber } from './carry.js'
 import { checkReviewOptions } from './check-options.js'
-import { checkPlan } from './check-plan.js'
+import { checkPlan, isWorksheet } from './check-plan.js'
 import type { Review } from './review.js'
 import { agrees, type FullOptions, type ReviewOptions, reviewWith } from './review-answer.js'
 import { ReviewError } from './review-error.js'
@@ -32,7 +32,7 @@ export type WorksheetReviewOptions = Omit<ReviewOptions, 'context'> & WorksheetO
  * @param options - As for {@link reviewAnswer}; and the assessment of the bench, for what it obtained.
  * @returns Every question with how its answer stands, its review, and what to look at.
  * @throws {@link ReviewError} `review/invalid` with every mistake in `problems`, each with its path: there `review/unknown-question`;
- *   `review/unreadable` for what is no plain JSON; `review/not-a-plan`, `review/not-an-object`. An answer that cannot be read stops nothing.
+ *   `review/unreadable` for what is no plain JSON; `review/not-a-plan`, `review/not-an-assessment`, `review/not-an-object`. An answer that cannot be read stops nothing.
  *
  * @example
  * ```ts
@@ -85,10 +85,6 @@ function worksheetFor(plan: Plan | Worksheet, options: WorksheetReviewOptions): 
   if (isWorksheet(plan)) return plan
   const isPlain = options.assessment === undefined && options.printed === undefined
   return isPlain ? plainWorksheet(checkPlan(plan)) : worksheetOf(plan, options)
-}
-
-function isWorksheet(plan: Plan | Worksheet): plan is Worksheet {
-  return typeof plan === 'object' && plan !== null && 'questions' in plan && Array.isArray(plan.questions)
 }
 
 /** Worksheets of plans, as long as somebody holds on to them: many benches may work by one plan. */

@@ -1,7 +1,7 @@
 import type { Plan, PlannedSupply } from '../preparation/index.js'
 import type { Quantity } from '../quantity/index.js'
 import { checkObject } from './check-options.js'
-import { checkPlan } from './check-plan.js'
+import { checkAssessment, checkPlan } from './check-plan.js'
 import type { ReviewContext } from './context.js'
 import { contextOf } from './plan-context.js'
 import type { ChoiceQuestion, QuantityQuestion, Question, Worksheet, WorksheetOptions } from './worksheet.js'
@@ -13,7 +13,8 @@ import type { ChoiceQuestion, QuantityQuestion, Question, Worksheet, WorksheetOp
  * @param plan - The plan of a bench.
  * @param options - Its assessment, and the plan as printed where it is at another scale.
  * @returns The questions in the order in which they are worked through, each with its right answer.
- * @throws {@link ReviewError} `review/not-a-plan` for anything but a plan that `planPreparation` made.
+ * @throws {@link ReviewError} `review/not-a-plan` for anything but a plan that `planPreparation` made;
+ *   `review/not-an-assessment`.
  *
  * @example
  * ```ts
@@ -38,6 +39,8 @@ import type { ChoiceQuestion, QuantityQuestion, Question, Worksheet, WorksheetOp
 export function worksheetOf(plan: Plan, options: WorksheetOptions = {}): Worksheet {
   const { assessment } = checkObject(options) as WorksheetOptions
   checkPlan(plan)
+  checkAssessment(assessment)
+  if (options.printed !== undefined) checkPlan(options.printed)
   const { theoretical } = assessment ?? plan
   const { formula, molarMass } = plan.product
   const questions: readonly Question[] = [

@@ -13,6 +13,7 @@ describe('options that are not what they should be', () => {
     { options: { figures: 3 }, path: ['figures'] },
     { options: { wholeNumberZeros: 'yes' }, path: ['wholeNumberZeros'] },
     { options: { pairs: 'yes' }, path: ['pairs'] },
+    { options: { onProgress: 'yes' }, path: ['onProgress'] },
     { options: { slips: 'all' }, path: ['slips'] },
     { options: { slips: [{}] }, path: ['slips'] },
     { options: { slips: [null] }, path: ['slips'] },

@@ -1,6 +1,6 @@
 import { assessPreparation, planPreparation, type Recipe } from 'saltwright/preparation'
 import { exact, type Quantity } from 'saltwright/quantity'
-import { contextOf, type ReviewContext, reviewAnswer } from 'saltwright/review'
+import { contextOf, type ReviewContext, reviewAnswer, worksheetOf } from 'saltwright/review'
 import { describe, expect, it } from 'vitest'
 import { alum, zincSulfate } from '../preparation/recipes.js'
 import { alumPlan, zincAssessment, zincPlan } from './worksheets.js'
@@ -135,6 +135,21 @@ describe('what is at hand beside a plan', () => {
 
   it.each([undefined, null, {}, 'plan', JSON.parse(JSON.stringify(zincPlan))])('%# is no plan', (plan) => {
     expect(() => contextOf(plan as never)).toThrowError(expect.objectContaining({ code: 'review/not-a-plan' }))
+  })
+
+  it.each([null, 5, {}, zincPlan, JSON.parse(JSON.stringify(zincAssessment))])('%# is no assessment', (assessment) => {
+    for (const make of [contextOf, worksheetOf])
+      expect(() => make(zincPlan, { assessment: assessment as never })).toThrowError(
+        expect.objectContaining({ code: 'review/not-an-assessment' }),
+      )
+  })
+
+  it('and nothing printed but a plan', () => {
+    for (const make of [contextOf, worksheetOf])
+      expect(() => make(zincPlan, { printed: {} as never })).toThrowError(
+        expect.objectContaining({ code: 'review/not-a-plan' }),
+      )
+    expect(worksheetOf(zincPlan, { printed: alumPlan }).questions).toHaveLength(8)
   })
 
   it('and null no options', () => {

@@ -274,6 +274,19 @@ describe('what is no worksheet', () => {
     expect(failure(() => worksheetOf(plan as never)).code).toBe('review/not-a-plan')
   })
 
+  it.each([
+    { questions: 5, context: {} },
+    { questions: [], context: null },
+    { questions: [null], context: {} },
+    { questions: [{ id: 5 }], context: {} },
+    { questions: [{ id: 'a', kind: 'quantity', expected: '5 g' }], context: {} },
+    { questions: [{ id: 'a', kind: 'choice', right: [], choices: [5] }], context: {} },
+    { questions: [{ id: 'a', kind: 'choice', right: [], choices: [{ formula: 5, name: 'a' }] }], context: {} },
+    { questions: [{ id: 'a', kind: 'essay' }], context: {} },
+  ])('and questions that are none: %j', (worksheet) => {
+    expect(failure(() => reviewWorksheet(worksheet as never, filledIn({}))).code).toBe('review/not-a-plan')
+  })
+
   it('and options that are none', () => {
     expect(failure(() => reviewWorksheet(zincPlan, filledIn({}), null as never)).code).toBe('review/not-an-object')
     expect(failure(() => worksheetOf(zincPlan, 1 as never)).code).toBe('review/not-an-object')
