@@ -5,6 +5,7 @@ import { type CautionFacts, operations } from './facts.js'
 import { gasCautions } from './gas-cautions.js'
 import { deferral } from './general-cautions.js'
 import { operationCautions } from './operation-cautions.js'
+import { atHand } from './strength.js'
 import { substanceCautions } from './substance-cautions.js'
 
 /**
@@ -33,12 +34,13 @@ import { substanceCautions } from './substance-cautions.js'
  * ```
  */
 export function cautionsFor(facts: CautionFacts): readonly Caution[] {
-  const { substances, gases } = checked(facts)
+  const { substances: given = [], gases = [] } = checked(facts)
+  const substances = given.map(atHand)
   return [
     ...once([
-      ...operationCautions(facts),
-      ...(gases ?? []).flatMap(gasCautions),
-      ...(substances ?? []).flatMap(substanceCautions),
+      ...operationCautions(facts, substances),
+      ...gases.flatMap(gasCautions),
+      ...substances.flatMap(substanceCautions),
     ]),
     plainCaution('deferral', deferral),
   ]

@@ -7,7 +7,7 @@ import { type Caution, generalCaution } from './caution.js'
 import type { CautionFacts, NeutralisationFact, Operation, SubstanceFact } from './facts.js'
 import { findHazard, isFlammable } from './find-hazard.js'
 import { type GeneralCautionCode, generalCautions } from './general-cautions.js'
-import { strengthOf } from './strength.js'
+import type { SubstanceAtHand } from './strength.js'
 
 /** Metals that alkali dissolves with hydrogen: common knowledge, no source. */
 const amphoteric = ['Al', 'Zn', 'Sn', 'Pb']
@@ -16,8 +16,7 @@ const amphoteric = ['Al', 'Zn', 'Sn', 'Pb']
 const collected = ['Cu', 'Ni', 'Co', 'Ba', 'Pb', 'Ag', 'Cr', 'Mn', 'Zn', 'Cd', 'Hg']
 
 /** What follows from operations and substances together. */
-export function operationCautions(facts: CautionFacts): readonly Caution[] {
-  const { substances = [] } = facts
+export function operationCautions(facts: CautionFacts, substances: readonly SubstanceAtHand[]): readonly Caution[] {
   const does = (...names: readonly Operation[]) => names.some((name) => facts.operations?.includes(name))
   const heats = does('boil', 'evaporate', 'hot plate', 'burner')
   return [
@@ -60,8 +59,8 @@ function metalInAlkali(substances: readonly SubstanceFact[]): boolean {
   return metal && substances.some(({ formula }) => isStrongBase(formula))
 }
 
-function burns(fact: SubstanceFact): boolean {
-  const found = findHazard(fact.formula, fact.form, strengthOf(fact))
+function burns({ formula, form, strength }: SubstanceAtHand): boolean {
+  const found = findHazard(formula, form, strength)
   return found !== undefined && !found.weaker && isFlammable(found.hazard)
 }
 

@@ -5,13 +5,12 @@ import { type Caution, generalCaution, plainCaution, statementsOf } from './caut
 import type { GasFact, SubstanceFact } from './facts.js'
 import { type FoundHazard, findHazard, isFlammable } from './find-hazard.js'
 import type { HazardCode } from './hazard-statements.js'
-import { strengthOf } from './strength.js'
+import type { SubstanceAtHand } from './strength.js'
 
 /** What a substance is classified as, or that nothing is known of it here. Water needs no line. */
-export function substanceCautions(given: SubstanceFact): readonly Caution[] {
-  const fact = { ...given, formula: formulaOf(given.formula) }
+export function substanceCautions(fact: SubstanceAtHand): readonly Caution[] {
   if (isWater(fact)) return []
-  const strength = strengthOf(fact)
+  const { strength } = fact
   const found = findHazard(fact.formula, fact.form, strength)
   const name = nameOf(fact, found)
   if (found === undefined) return [unknown(fact, name)]

@@ -1,8 +1,12 @@
 import { type Formula, type FormulaLike, formulaOf } from '../formula/index.js'
 import { formatFraction } from '../fraction.js'
 
-/** A memo of a pure function: the key of a formula never changes. */
+/** Memos of a pure function: the key of a formula, or of its text, never changes. */
 const keys: WeakMap<Formula, string> = /* @__PURE__ */ new WeakMap()
+const keysOfTexts: Map<string, string> = /* @__PURE__ */ new Map()
+
+/** So many texts are remembered; a preparation has a dozen. */
+const mostTexts = 500
 
 /**
  * What makes two formulas one species here: composition, charge and water of crystallisation, however they are written.
@@ -23,10 +27,22 @@ const keys: WeakMap<Formula, string> = /* @__PURE__ */ new WeakMap()
  * ```
  */
 export function speciesKey(formula: FormulaLike): string {
-  const read = formulaOf(formula)
-  const known = keys.get(read) ?? writeKey(read)
-  keys.set(read, known)
-  return known
+  return typeof formula === 'string' ? keyOfText(formula) : keyOf(formulaOf(formula))
+}
+
+function keyOf(formula: Formula): string {
+  const key = keys.get(formula) ?? writeKey(formula)
+  keys.set(formula, key)
+  return key
+}
+
+function keyOfText(text: string): string {
+  const known = keysOfTexts.get(text)
+  if (known !== undefined) return known
+  const key = keyOf(formulaOf(text))
+  if (keysOfTexts.size === mostTexts) keysOfTexts.clear()
+  keysOfTexts.set(text, key)
+  return key
 }
 
 function writeKey({ counts, charge, hydration }: Formula): string {
