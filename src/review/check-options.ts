@@ -37,26 +37,32 @@ interface Expectation {
 }
 
 const expectations: Readonly<Record<string, Expectation>> = {
-  ties: { fits: oneOf('half-even', 'half-up'), expected: '"half-even" or "half-up"' },
+  ties: { fits: /* @__PURE__ */ oneOf('half-even', 'half-up'), expected: '"half-even" or "half-up"' },
   figures: {
     fits: (value) => isObject(value) || ['at least three', 'justified', 'any'].includes(value as string),
     expected: '"at least three", "justified", "any", { figures: 3 } or { place: "0.01" }',
   },
   wholeNumberZeros: {
-    fits: oneOf('placeholders', 'significant', 'reject'),
+    fits: /* @__PURE__ */ oneOf('placeholders', 'significant', 'reject'),
     expected: '"placeholders", "significant" or "reject"',
   },
-  pairs: { fits: oneOf(true, false), expected: 'true or false' },
-  slips: { fits: listOf(isSlip), expected: 'a list of slips' },
+  pairs: { fits: /* @__PURE__ */ oneOf(true, false), expected: 'true or false' },
+  slips: { fits: /* @__PURE__ */ listOf(isSlip), expected: 'a list of slips' },
   onProgress: { fits: (value) => typeof value === 'function', expected: 'a function' },
   context: { fits: isObject, expected: '{ atHand, reactants, equations, formulas }' },
 }
 
 const contextExpectations: Readonly<Record<string, Expectation>> = {
-  atHand: { fits: listOf(isQuantity), expected: 'a list of quantities' },
-  reactants: { fits: listOf(isReactant), expected: 'a list of { of, amount, gives, mass }, quantities but for of' },
-  equations: { fits: listOf((value) => isText(value) || isObject(value)), expected: 'a list of equations' },
-  formulas: { fits: listOf(isText), expected: 'a list of formulas' },
+  atHand: { fits: /* @__PURE__ */ listOf(isQuantity), expected: 'a list of quantities' },
+  reactants: {
+    fits: /* @__PURE__ */ listOf(isReactant),
+    expected: 'a list of { of, amount, gives, mass }, quantities but for of',
+  },
+  equations: {
+    fits: /* @__PURE__ */ listOf((value) => isText(value) || isObject(value)),
+    expected: 'a list of equations',
+  },
+  formulas: { fits: /* @__PURE__ */ listOf(isText), expected: 'a list of formulas' },
 }
 
 /** Options, checked as far as JavaScript callers may get them wrong. */

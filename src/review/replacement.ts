@@ -18,7 +18,7 @@ export function instead(replace: Quantity, other: Quantity): Replacement {
 }
 
 /** Two quantities in each other's place, as numbers of their own: otherwise the second change would undo the first. */
-export function swappedRound(one: Quantity, other: Quantity): readonly Replacement[] {
+export function exchanged(one: Quantity, other: Quantity): readonly Replacement[] {
   return [instead(one, asNumber(other)), instead(other, asNumber(one))]
 }
 

@@ -17,18 +17,18 @@ import { yieldSlips } from './slips/yields.js'
  * Every slip that a review knows, each with what was done, what to look at, and where it was seen. Where it was seen says that it
  * exists, not how common it is.
  */
-export const slips: readonly Slip[] = [
-  ...hydrateSlips,
-  ...formulaSlips,
-  ...moleRatioSlips,
-  ...limitingSlips,
-  ...excessSlips,
-  ...unitSlips,
-  ...weighingSlips,
-  ...roundingSlips,
-  ...yieldSlips,
-  ...solutionSlips,
-  ...gasSlips,
-  ...puritySlips,
-  ...copyingSlips,
-]
+export const slips: readonly Slip[] = /* @__PURE__ */ [
+  hydrateSlips,
+  formulaSlips,
+  moleRatioSlips,
+  limitingSlips,
+  excessSlips,
+  unitSlips,
+  weighingSlips,
+  roundingSlips,
+  yieldSlips,
+  solutionSlips,
+  gasSlips,
+  puritySlips,
+  copyingSlips,
+].flat()

@@ -82,7 +82,7 @@ export const formulaSlips: readonly Slip[] = [
     advice: 'Look at the brackets in the formula: what does the number behind each of them count?',
     evidence: 'related',
     source: subscripts,
-    changes: misreads(bracketsCountedOnce, 'counted once'),
+    changes: /* @__PURE__ */ misreads(bracketsCountedOnce, 'counted once'),
   },
   {
     name: 'bracket-number-on-last-atom',
@@ -91,7 +91,7 @@ export const formulaSlips: readonly Slip[] = [
     advice: 'Look at the brackets in the formula: which atoms does the number behind each of them count?',
     evidence: 'related',
     source: subscripts,
-    changes: misreads(bracketsOnLastAtom, 'read as if its number stood on the last atom'),
+    changes: /* @__PURE__ */ misreads(bracketsOnLastAtom, 'read as if its number stood on the last atom'),
   },
   {
     name: 'subscript-left-out',
@@ -100,7 +100,7 @@ export const formulaSlips: readonly Slip[] = [
     advice: 'Go through the formula atom by atom: how many of each are there?',
     evidence: 'printed',
     source: 'A teaching page of common mistakes in stoichiometry: 97 for 98 g/mol of sulfuric acid.',
-    changes: misreads(atomsCountedOnce, 'counted once'),
+    changes: /* @__PURE__ */ misreads(atomsCountedOnce, 'counted once'),
   },
   {
     name: 'coefficient-in-molar-mass',
@@ -129,6 +129,6 @@ export const formulaSlips: readonly Slip[] = [
     advice: 'Add up the charges in the formula: do they balance?',
     evidence: 'inferred',
     source: 'No source found.',
-    changes: misreads(counterIonsMiscounted, 'one more or one fewer'),
+    changes: /* @__PURE__ */ misreads(counterIonsMiscounted, 'one more or one fewer'),
   },
 ]

@@ -111,8 +111,8 @@ export const hydrateSlips: readonly Slip[] = [
     did: 'Worked out the mass of a hydrate with the molar mass of the anhydrous salt.',
     advice: 'Look at the label of what goes on the balance: does the molar mass include everything in that formula?',
     evidence: 'reported',
-    source: `The mirror image of: ${copperReports}`,
-    changes: countsWater(isWeighedOut, (water) => waterChange(-water), 'without its water'),
+    source: 'The mirror image of the slip in three student reports on the dihydrate of potassium dioxalatocuprate(II).',
+    changes: /* @__PURE__ */ countsWater(isWeighedOut, (water) => waterChange(-water), 'without its water'),
   },
   {
     name: 'hydrate-counted-as-anhydrous',
@@ -121,7 +121,7 @@ export const hydrateSlips: readonly Slip[] = [
     advice: 'Look at what was on the balance: is the molar mass that of the whole formula on its label?',
     evidence: 'reported',
     source: copperReports,
-    changes: countsWater(
+    changes: /* @__PURE__ */ countsWater(
       (used) => used.divides,
       (water) => waterChange(-water),
       'without its water',
@@ -135,7 +135,7 @@ export const hydrateSlips: readonly Slip[] = [
       'Look at the formula of the crystals that are collected: does the molar mass of the product include all of it?',
     evidence: 'inferred',
     source: 'No source found.',
-    changes: countsWater(
+    changes: /* @__PURE__ */ countsWater(
       (used, _water, calculation) => !used.divides && isOfYield(calculation),
       (water) => waterChange(-water),
       'without its water',
@@ -148,7 +148,7 @@ export const hydrateSlips: readonly Slip[] = [
     advice: 'Look at the label of the bottle: is there water in that formula?',
     evidence: 'printed',
     source: 'A class-12 laboratory manual, p. 102, gives ferric chloride and oxalic acid without saying which hydrate.',
-    changes: otherHydrates((water) => water === 0),
+    changes: /* @__PURE__ */ otherHydrates((water) => water === 0),
   },
   {
     name: 'one-water-only',
@@ -157,7 +157,7 @@ export const hydrateSlips: readonly Slip[] = [
     advice: 'Look at the number in front of H2O: how many molecules of water does it mean?',
     evidence: 'inferred',
     source: 'No source found.',
-    changes: countsWater(isSeveral, (water) => waterChange(1 - water), 'with one H2O'),
+    changes: /* @__PURE__ */ countsWater(isSeveral, (water) => waterChange(1 - water), 'with one H2O'),
   },
   {
     name: 'water-number-on-hydrogen',
@@ -166,7 +166,7 @@ export const hydrateSlips: readonly Slip[] = [
     advice: 'Look at the number in front of H2O: which atoms does it count?',
     evidence: 'inferred',
     source: 'No source found.',
-    changes: countsWater(
+    changes: /* @__PURE__ */ countsWater(
       isSeveral,
       (water) => new Map([['O', 1 - water]]),
       'with the number of its water on hydrogen only',
@@ -188,7 +188,7 @@ export const hydrateSlips: readonly Slip[] = [
     advice: 'Compare the number of water molecules with the label or the recipe.',
     evidence: 'printed',
     source: 'General Chemistry Manual, Preparation of Iron Sulfate: yields for two hydrates side by side.',
-    changes: otherHydrates((water) => water > 0),
+    changes: /* @__PURE__ */ otherHydrates((water) => water > 0),
   },
   {
     name: 'water-added-again',
@@ -198,7 +198,7 @@ export const hydrateSlips: readonly Slip[] = [
     evidence: 'reported',
     source:
       'A question thread on 0.500 M copper(II) sulfate asks whether 2.25 g belong on top of 6.2385 g of the pentahydrate.',
-    changes: countsWater(
+    changes: /* @__PURE__ */ countsWater(
       (used, water, calculation) => isWeighedOut(used, water, calculation) && calculation.result.dimension === 'mass',
       waterChange,
       'and its water on top',

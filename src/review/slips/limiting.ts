@@ -86,7 +86,7 @@ export const limitingSlips: readonly Slip[] = [
     advice: 'Grams of different substances do not compare: how far does each of them let the reaction go?',
     evidence: 'related',
     source: research,
-    changes: reckonsFrom(smallestMass),
+    changes: /* @__PURE__ */ reckonsFrom(smallestMass),
   },
   {
     name: 'fewer-moles-limits',
@@ -95,7 +95,7 @@ export const limitingSlips: readonly Slip[] = [
     advice: 'Compare what there is with what the equation asks for, for each reactant.',
     evidence: 'printed',
     source: 'A teaching example: 3 mol of A and 2 mol of B, and B is named.',
-    changes: reckonsFrom(fewestMoles),
+    changes: /* @__PURE__ */ reckonsFrom(fewestMoles),
   },
   {
     name: 'excess-reagent-limits',
@@ -104,7 +104,7 @@ export const limitingSlips: readonly Slip[] = [
     advice: 'Which of the reactants is used up first? The product is counted from that one.',
     evidence: 'related',
     source: research,
-    changes: reckonsFrom((reactants) => reactants),
+    changes: /* @__PURE__ */ reckonsFrom((reactants) => reactants),
   },
   {
     name: 'reactant-masses-added',
@@ -123,6 +123,6 @@ export const limitingSlips: readonly Slip[] = [
     evidence: 'printed',
     source:
       'Teaching slides say that the yield is based on the starting material with the metal; in several printed recipes a ligand is short.',
-    changes: reckonsFrom(withTheMetal),
+    changes: /* @__PURE__ */ reckonsFrom(withTheMetal),
   },
 ]

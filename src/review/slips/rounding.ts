@@ -50,8 +50,8 @@ function wholeWeight(symbol: string, weights: AtomicWeights | undefined): Quanti
 }
 
 const ways: readonly Way[] = [
-  { how: 'rounded to a whole number', round: toPlace('1') },
-  { how: 'rounded to one decimal', round: toPlace('0.1') },
+  { how: 'rounded to a whole number', round: /* @__PURE__ */ toPlace('1') },
+  { how: 'rounded to one decimal', round: /* @__PURE__ */ toPlace('0.1') },
   { how: 'from whole atomic masses', round: fromWholeNumbers },
 ]
 

@@ -4,11 +4,8 @@ import { type Calculation, isDivisor } from '../calculation.js'
 import type { SlipContext } from '../context.js'
 import { atHand, because, called, othersOf, partsIn } from '../look-up.js'
 import { molarMassesOf } from '../molar-masses.js'
-import { instead, leftOut, swappedRound, upsideDown } from '../replacement.js'
+import { exchanged, instead, leftOut, upsideDown } from '../replacement.js'
 import type { Slip, SlipChange } from '../slip.js'
-
-const reagentTable =
-  'A table of concentrated acids and bases of a maker of reagents: mass fractions, densities and strengths side by side.'
 
 type Concentration = Quantity<'amountConcentration'>
 
@@ -37,7 +34,7 @@ function swapsStrengths(calculation: Calculation): readonly SlipChange[] {
   const below = strengths.find((q) => isDivisor(calculation, q))
   const above = strengths.find((q) => q !== below && !isDivisor(calculation, q))
   if (below === undefined || above === undefined) return []
-  return [because(`${called(above)} and ${called(below)} swapped`, ...swappedRound(above, below))]
+  return [because(`${called(above)} and ${called(below)} swapped`, ...exchanged(above, below))]
 }
 
 /** The volume of the water that was added, in place of that of the solution. */
@@ -134,7 +131,7 @@ export const solutionSlips: readonly Slip[] = [
     advice: 'Read the label of the bottle that is really used once more.',
     evidence: 'printed',
     source: 'Preparation sheets list concentrated and working strengths side by side.',
-    changes: takesStrength((own, other) => !isLabel(own, other)),
+    changes: /* @__PURE__ */ takesStrength((own, other) => !isLabel(own, other)),
   },
   {
     name: 'normality-as-molarity',
@@ -142,7 +139,7 @@ export const solutionSlips: readonly Slip[] = [
     did: 'Read a normality as moles per litre.',
     advice: 'Look at the letter behind the number: does it count moles, or equivalents?',
     evidence: 'printed',
-    source: `Classic manuals give strengths in normality. ${reagentTable}`,
+    source: 'Classic manuals give strengths in normality; a reagent maker lists sulfuric acid as 18 M beside 36 N.',
     changes: (calculation) =>
       partsIn(calculation, 'equivalence factor', 'ratio')
         .filter((factor) => !factor.equals(exact('1')))
@@ -172,8 +169,8 @@ export const solutionSlips: readonly Slip[] = [
     did: 'Read a per cent by mass as grams in 100 mL, and left the density out.',
     advice: 'A hundred grams of this liquid is not a hundred millilitres: what else does the label say?',
     evidence: 'printed',
-    source: `OpenStax, Chemistry 2e, prints "37.2 g HCl/g solution" where per 100 g is meant. ${reagentTable}`,
-    changes: forgetsDensity(false),
+    source: 'OpenStax, Chemistry 2e, prints "37.2 g HCl/g solution" where per 100 g is meant.',
+    changes: /* @__PURE__ */ forgetsDensity(false),
   },
   {
     name: 'millilitres-as-grams',
@@ -182,7 +179,7 @@ export const solutionSlips: readonly Slip[] = [
     advice: 'What does one millilitre of this liquid weigh?',
     evidence: 'inferred',
     source: 'No source found.',
-    changes: forgetsDensity(true),
+    changes: /* @__PURE__ */ forgetsDensity(true),
   },
   {
     name: 'assay-left-out',
@@ -210,7 +207,7 @@ export const solutionSlips: readonly Slip[] = [
     did: 'Combined a per cent stated as NH3 with the molar mass of NH4OH, or the other way round.',
     advice: 'Of which formula is the per cent on the label of the ammonia?',
     evidence: 'printed',
-    source: `Reagent tables head the row NH4OH and state 28.0 % NH3 in a footnote. ${reagentTable}`,
+    source: 'Reagent tables head the row NH4OH and state 28.0 % NH3 in a footnote.',
     changes: mixesAmmonia,
   },
   {
@@ -229,7 +226,7 @@ export const solutionSlips: readonly Slip[] = [
     advice: 'Is there a newer figure for the strength of this solution than the one on its label?',
     evidence: 'printed',
     source: 'Tables give 14.5 or 14.8 mol/L for 28 % ammonia and 15.35 mol/L for 29 %.',
-    changes: takesStrength(isLabel),
+    changes: /* @__PURE__ */ takesStrength(isLabel),
   },
   {
     name: 'spare-left-out',

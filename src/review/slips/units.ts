@@ -57,7 +57,10 @@ export const unitSlips: readonly Slip[] = [
     advice: 'Look at the unit of the volume beside the unit of the concentration: do they match?',
     evidence: 'printed',
     source: 'Preparation sheets make the conversion a step of its own.',
-    changes: anyOf(forgetsConversion('mL', 'L', '1000'), mistakesSize('volume', ['1000'])),
+    changes: /* @__PURE__ */ anyOf(
+      /* @__PURE__ */ forgetsConversion('mL', 'L', '1000'),
+      /* @__PURE__ */ mistakesSize('volume', ['1000']),
+    ),
   },
   {
     name: 'litres-as-millilitres',
@@ -66,7 +69,10 @@ export const unitSlips: readonly Slip[] = [
     advice: 'In which unit does this division come out? Picture the volume in a measuring cylinder.',
     evidence: 'inferred',
     source: 'No source found.',
-    changes: anyOf(forgetsConversion('L', 'mL', '0.001'), mistakesSize('volume', ['0.001'])),
+    changes: /* @__PURE__ */ anyOf(
+      /* @__PURE__ */ forgetsConversion('L', 'mL', '0.001'),
+      /* @__PURE__ */ mistakesSize('volume', ['0.001']),
+    ),
   },
   {
     name: 'milligrams-and-grams',
@@ -75,10 +81,10 @@ export const unitSlips: readonly Slip[] = [
     advice: 'Picture the mass on the balance: is its size plausible?',
     evidence: 'inferred',
     source: 'No source found.',
-    changes: anyOf(
-      forgetsConversion('mg', 'g', '1000'),
-      forgetsConversion('g', 'mg', '0.001'),
-      mistakesSize('mass', prefixes),
+    changes: /* @__PURE__ */ anyOf(
+      /* @__PURE__ */ forgetsConversion('mg', 'g', '1000'),
+      /* @__PURE__ */ forgetsConversion('g', 'mg', '0.001'),
+      /* @__PURE__ */ mistakesSize('mass', prefixes),
     ),
   },
   {
@@ -88,10 +94,10 @@ export const unitSlips: readonly Slip[] = [
     advice: 'Look at the prefix of the unit: is the size of the amount plausible for what was weighed?',
     evidence: 'inferred',
     source: 'No source found.',
-    changes: anyOf(
-      forgetsConversion('mmol', 'mol', '1000'),
-      forgetsConversion('mol', 'mmol', '0.001'),
-      mistakesSize('amount', prefixes),
+    changes: /* @__PURE__ */ anyOf(
+      /* @__PURE__ */ forgetsConversion('mmol', 'mol', '1000'),
+      /* @__PURE__ */ forgetsConversion('mol', 'mmol', '0.001'),
+      /* @__PURE__ */ mistakesSize('amount', prefixes),
     ),
   },
   {
