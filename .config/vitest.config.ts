@@ -17,7 +17,13 @@ export default defineConfig({
       {
         root,
         resolve: { alias: sourceAlias },
-        test: { name: 'source', include: ['tests/**/*.test.{ts,mjs}'], exclude: [examples], isolate: false },
+        test: {
+          name: 'source',
+          include: ['tests/**/*.test.{ts,mjs}'],
+          exclude: [examples],
+          isolate: false,
+          setupFiles: ['tests/setup.ts'],
+        },
       },
       { root, test: { name: 'examples', include: [examples], isolate: false } },
     ],

@@ -51,9 +51,9 @@ import { readSupplies, type Supplies } from './supplies.js'
  *   ],
  *   { Al: '0.025 mol', KOH: '0.050 mol' },
  * )
- * amountOf(alum.stages[0]?.after ?? [], 'KOH').toString() // => '0.025 mol'
- * amountOf(alum.after, 'KAl(SO4)2·12H2O').toString() // => '0.025 mol'
- * amountOf(alum.after, 'H2SO4').toString() // => '0.0275 mol'
+ * amountOf(alum.stages[0]?.after ?? [], 'KOH')?.toString() // => '0.025 mol'
+ * amountOf(alum.after, 'KAl(SO4)2·12H2O')?.toString() // => '0.025 mol'
+ * amountOf(alum.after, 'H2SO4')?.toString() // => '0.0275 mol'
  * ```
  */
 export function runStages(stages: readonly Stage[], supplies: Supplies = {}, options: StagesOptions = {}): StagesRun {

@@ -1,4 +1,5 @@
 import fc from 'fast-check'
+import { isSaltwrightError } from 'saltwright'
 import {
   calculationFromJSON,
   calculationToJSON,
@@ -113,6 +114,16 @@ describe('propagation', () => {
   }
 })
 
+/** Another number may take a calculation out of range; then there is nothing to compare. */
+function possible<T>(calculate: () => T): T {
+  try {
+    return calculate()
+  } catch (error) {
+    fc.pre(!(isSaltwrightError(error) && error.code === 'quantity/out-of-range'))
+    throw error
+  }
+}
+
 describe('reconsideration', () => {
   it('with no change is the same quantity', () => {
     fc.assert(
@@ -130,7 +141,7 @@ describe('reconsideration', () => {
       fc.property(calculation, ({ inputs, result }) => {
         const [first] = inputs as readonly [Quantity<'ratio'>]
         const other = constant('2.5', { id: 'other' })
-        const there = reconsider(result, { replace: { id: 'x0' }, with: other })
+        const there = possible(() => reconsider(result, { replace: { id: 'x0' }, with: other }))
         expect(reconsider(there, { replace: { id: 'other' }, with: first }).value.eq(result.value)).toBe(true)
       }),
     )
