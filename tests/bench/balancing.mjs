@@ -1,16 +1,20 @@
 /**
- * How fast equations are balanced, from their text and once they are read, beside two plain routes that check nothing:
- * fraction-free elimination on BigInt, and row reduction on the exact fractions of a general-purpose library. Run
- * `npm run build` first, then `node tests/bench/balancing.mjs`.
+ * How fast equations are balanced from their text, beside routes that check nothing: fraction-free elimination on BigInt behind a bare
+ * scanner, row reduction on the exact fractions of a general-purpose library behind a generated parser, and a matrix library.
  */
+import { execFileSync } from 'node:child_process'
+import { all, create } from 'mathjs'
+import { elements } from 'saltwright/element'
 import { balance, checkBalance, parseEquation } from 'saltwright/equation'
 import { equations } from './equations.mjs'
-import { scan, solveByBigInt, solveByFractions } from './plain-routes.mjs'
+import { generatedEquationParser } from './generated-parser.mjs'
+import { atLeast, ratio, timed } from './harness.mjs'
+import { commonDivisor, scan, solveByBigInt, solveByFractions } from './plain-routes.mjs'
 
-const texts = equations(200, isBalanced)
-const read = texts.map(parseEquation)
-const matrices = texts.map(scan)
+const math = create(all, { number: 'Fraction' })
+const generated = generatedEquationParser([...elements.map(({ symbol }) => symbol), 'D', 'T'])
 
+/** Equations that have one answer, by this library; the plain routes have to find the same. */
 function isBalanced(text) {
   try {
     return balance(text) !== undefined
@@ -19,50 +23,111 @@ function isBalanced(text) {
   }
 }
 
-for (const [index, text] of texts.entries()) {
-  const { left, right } = balance(text)
-  const ours = [...left, ...right].map(({ coefficient }) => String(coefficient.numerator)).join()
-  const others = [solveByBigInt(matrices[index]), solveByFractions(matrices[index])].map(String)
-  if (others.some((answer) => answer !== ours)) throw new Error(`${text}: ${ours}, ${others}`)
-}
-
-/** Microseconds per item: the median of some rounds over all of them. */
-function timed(items, route, rounds) {
-  const run = () => {
-    for (const item of items) route(item)
+/** The matrix of an equation behind the generated parser. */
+function parsed(text) {
+  const { left, right } = generated.parse(text)
+  const species = [...left, ...right]
+  const rows = new Map()
+  for (const [index, { composition, charge }] of species.entries()) {
+    const sign = index < left.length ? 1 : -1
+    for (const [symbol, count] of [...composition, ['', charge]]) {
+      if (!rows.has(symbol)) rows.set(symbol, new Array(species.length).fill(0))
+      rows.get(symbol)[index] = sign * count
+    }
   }
-  for (let round = 0; round < Math.max(3, rounds / 3); round += 1) run()
-  const times = Array.from({ length: rounds }, () => {
-    const start = performance.now()
-    run()
-    return performance.now() - start
-  })
-  return (times.sort((a, b) => a - b)[Math.floor(rounds / 2)] * 1000) / items.length
+  return [...rows.values()]
 }
 
-/** Prints the time of each route, and how many times the first it is. */
-function table(title, routes) {
-  console.log(`\n${title}`)
-  for (const [name, time] of routes) {
-    const ratio = (time / routes[0][1]).toFixed(1)
-    console.log(`  ${name.padEnd(40)} ${time.toFixed(1).padStart(8)} us ${ratio.padStart(8)} x`)
+/** The last species is 1; the others by the normal equations, which have one solution, in exact fractions. */
+function solveByMatrices(matrix) {
+  const rows = math.matrix(matrix.map((row) => row.slice(0, -1).map((value) => math.fraction(value))))
+  const sides = math.matrix(matrix.map((row) => [math.fraction(-row.at(-1))]))
+  const turned = math.transpose(rows)
+  const solution = math.lusolve(math.multiply(turned, rows), math.multiply(turned, sides))
+  return [...solution.valueOf().map(([value]) => value), math.fraction(1)]
+}
+
+function wholeNumbers(fractions) {
+  const multiple = fractions.reduce((least, { d }) => (least * d) / commonDivisor(least, d), 1n)
+  const whole = fractions.map(({ s, n, d }) => (s * n * multiple) / d)
+  const divisor = whole.reduce(commonDivisor)
+  return whole.map((value) => String(value / divisor))
+}
+
+const coefficients = (equation) =>
+  [...equation.left, ...equation.right].map(({ coefficient }) => String(coefficient.numerator))
+
+function checkSame(texts, large) {
+  for (const text of texts) {
+    const ours = coefficients(balance(text)).join()
+    const others = [solveByBigInt(scan(text)), solveByFractions(parsed(text))].map(String)
+    if (others.some((answer) => answer !== ours)) throw new Error(`${text}: ${ours}, ${others}`)
+  }
+  for (const text of large) {
+    if (wholeNumbers(solveByMatrices(parsed(text))).join() !== coefficients(balance(text)).join()) throw new Error(text)
   }
 }
 
-const sizes = texts.map((text) => text.split(/ \+ | -> /).length)
-console.log(
-  `${texts.length} equations of ${Math.min(...sizes)} to ${Math.max(...sizes)} species, the same answers by all routes`,
-)
-table('From the text', [
-  ['balance', timed(texts, balance, 60)],
-  ['bare scanner and elimination on BigInt', timed(texts, (text) => solveByBigInt(scan(text)), 30)],
-  ['bare scanner and rows of fraction.js', timed(texts, (text) => solveByFractions(scan(text)), 9)],
-  ['parseEquation', timed(texts, parseEquation, 60)],
-  ['checkBalance', timed(texts, checkBalance, 60)],
-])
-table('From the equation that is read, or its matrix', [
-  ['balance', timed(read, balance, 60)],
-  ['elimination on BigInt', timed(matrices, solveByBigInt, 30)],
-  ['row reduction on fraction.js', timed(matrices, solveByFractions, 9)],
-  ['checkBalance', timed(read, checkBalance, 60)],
-])
+const over = (texts, work) => () => {
+  for (const text of texts) work(text)
+}
+
+export function measure() {
+  const texts = equations(200, isBalanced)
+  const size = (text) => text.split(/ \+ | -> /).length
+  const large = texts.filter((text) => size(text) >= 9).slice(0, 20)
+  checkSame(texts, large)
+  const rows = timed(
+    [
+      { name: 'balance', run: over(texts, balance) },
+      { name: 'bare scan and elimination on BigInt', run: over(texts, (text) => solveByBigInt(scan(text))) },
+      { name: 'generated parser and rows of fractions', run: over(texts, (text) => solveByFractions(parsed(text))) },
+      { name: 'parseEquation alone', run: over(texts, parseEquation) },
+      { name: 'checkBalance', run: over(texts, checkBalance) },
+    ],
+    { rounds: 12, items: texts.length },
+  )
+  const big = timed(
+    [
+      { name: 'balance, 9 to 20 species', run: over(large, balance) },
+      {
+        name: 'exact-fraction matrix library, 9 to 20 species',
+        run: over(large, (text) => solveByMatrices(parsed(text))),
+      },
+    ],
+    { rounds: 2, items: large.length },
+  )
+  return {
+    title: 'Balancing',
+    about: `${texts.length} equations of ${Math.min(...texts.map(size))} to ${Math.max(...texts.map(size))} species, from their text; microseconds for each. The same coefficients by all routes.`,
+    rows: [...rows, ...big, ...byGp(texts)],
+    targets: [
+      atLeast('as fast as the bare scan with BigInt', 1, ratio(rows, 'bare scan and elimination on BigInt', 'balance')),
+      atLeast(
+        'as fast as the generated parser with fractions',
+        7,
+        ratio(rows, 'generated parser and rows of fractions', 'balance'),
+      ),
+      atLeast('as fast as the matrix library, 9 to 20 species', 60, ratio(big, big[1].name, big[0].name)),
+    ],
+  }
+}
+
+/** PARI/GP on the matrices alone, where it is installed: its own clock, without its start and without reading the equations. */
+function byGp(texts) {
+  const matrices = texts.map(
+    (text) =>
+      `[${scan(text)
+        .map((row) => row.join(','))
+        .join(';')}]`,
+  )
+  const rounds = 20
+  const program = `m=[${matrices.join(',')}];t=getabstime();for(r=1,${rounds},for(i=1,#m,matkerint(m[i])));print(getabstime()-t)`
+  try {
+    const printed = execFileSync('gp', ['-q', '-f'], { input: `${program}\n`, stdio: ['pipe', 'pipe', 'ignore'] })
+    const milliseconds = Number(String(printed).trim())
+    return [{ name: 'PARI/GP matkerint, the matrices alone', time: (milliseconds * 1000) / rounds / texts.length }]
+  } catch {
+    return []
+  }
+}

@@ -72,3 +72,18 @@ _ = [ \u00a0\u2009\u202f\u3000]*
 export function generatedParser(symbols) {
   return peggy.generate(grammar.replace('listOfSymbols', JSON.stringify(symbols)))
 }
+
+/** A side, an arrow and a side; charges with a caret only, for a bare sign would be a plus between two formulas. */
+const equationGrammar = grammar
+  .replace(
+    '\nformula =',
+    '\nequation = left:side _ "->" right:side { return { left, right } }\nside = first:formula rest:("+" @formula)* { return [first, ...rest] }\nformula =',
+  )
+  .replace(/\ncharge\n.*\n/, '\ncharge = "^" "{" @bare "}" / "^" @bare\n')
+
+/** A parser for equations made by a general-purpose parser generator. */
+export function generatedEquationParser(symbols) {
+  return peggy.generate(equationGrammar.replace('listOfSymbols', JSON.stringify(symbols)), {
+    allowedStartRules: ['equation'],
+  })
+}

@@ -98,7 +98,8 @@ function clearByBigInt(row, pivot, column, previous) {
   }
 }
 
-function commonDivisor(a, b) {
+/** The greatest common divisor, never negative. */
+export function commonDivisor(a, b) {
   let [x, y] = [a < 0n ? -a : a, b < 0n ? -b : b]
   while (y !== 0n) [x, y] = [y, x % y]
   return x
