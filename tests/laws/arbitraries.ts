@@ -18,7 +18,7 @@ export const numeral: Arbitrary<string> = fc
   .map(([digits, decimals]) => (digits / 10 ** decimals).toFixed(decimals))
 
 /** Inputs of a calculation: ratios with an uncertainty of half to three per cent, each known by its id. */
-export function inputsOf(count: number): Arbitrary<readonly Quantity<'ratio'>[]> {
+function inputsOf(count: number): Arbitrary<readonly Quantity<'ratio'>[]> {
   const one = fc.tuple(fc.integer({ min: 1000, max: 9999 }), fc.integer({ min: 5, max: 30 }))
   return fc.array(one, { minLength: count, maxLength: count }).map((list) =>
     list.map(([digits, thousandths], index) => {

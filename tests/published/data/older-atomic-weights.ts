@@ -30,7 +30,7 @@ export const iupac1997: AtomicWeightSet = atomicWeightSet({
   },
 })
 
-export const iupac2001: AtomicWeightSet = atomicWeightSet({
+const iupac2001: AtomicWeightSet = atomicWeightSet({
   name: 'IUPAC 2001',
   source: 'from memory',
   values: {

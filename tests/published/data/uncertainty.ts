@@ -121,7 +121,7 @@ export type UncertaintyRow = Row &
   )
 
 /** How many digits an uncertainty keeps: so many, or by the convention of the Particle Data Group. */
-export type Digits = 1 | 2 | 3 | 'three-digit'
+type Digits = 1 | 2 | 3 | 'three-digit'
 
 /**
  * By source. Values were read in a stored copy of the source or of a page that quotes it; the others say "from memory". A model is
