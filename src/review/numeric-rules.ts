@@ -2,7 +2,7 @@ import { Decimal } from '../decimal.js'
 import type { Rounding, RuleName, RuleSettings } from '../quantity/index.js'
 
 /** Values of a calculation by place, as doubles. */
-export type Values = Float64Array | number[]
+type Values = Float64Array | number[]
 /** Works out a value from those at some places. */
 export type NumericRule = (values: Values, places: readonly number[], settings: RuleSettings) => number
 

@@ -1,24 +1,13 @@
-import type { SaltwrightError } from '../errors.js'
-import { attempt, isSaltwrightError } from '../errors.js'
 import type { Plan } from '../preparation/index.js'
-import type { Quantity } from '../quantity/index.js'
-import { speciesKey } from '../stoichiometry/index.js'
-import { type Carried, carriedOn, type Earlier, earlierChoice, earlierNumber } from './carry.js'
+import type { Earlier } from './carry.js'
 import { checkReviewOptions } from './check-options.js'
 import { checkPlan, isWorksheet } from './check-plan.js'
-import type { Review } from './review.js'
-import { agrees, type FullOptions, type ReviewOptions, reviewWith } from './review-answer.js'
+import { choiceReviewed, numberReviewed, unanswered } from './judge-answer.js'
+import type { FullOptions, ReviewOptions } from './review-answer.js'
 import { ReviewError } from './review-error.js'
-import type {
-  ChoiceQuestion,
-  FilledWorksheet,
-  QuantityQuestion,
-  Question,
-  Worksheet,
-  WorksheetOptions,
-} from './worksheet.js'
+import type { FilledWorksheet, Worksheet, WorksheetOptions } from './worksheet.js'
 import { worksheetOf } from './worksheet-of.js'
-import type { AnswerReview, AnswerStatus, WorksheetReview } from './worksheet-review.js'
+import type { AnswerReview, WorksheetReview } from './worksheet-review.js'
 import { readFilledWorksheet } from './worksheet-schema.js'
 
 /** How a worksheet is reviewed: as each of its answers, with what was recorded and printed. */
@@ -125,99 +114,8 @@ function answersReviewed(
   const earlier: Earlier[] = []
   return worksheet.questions.map((question) => {
     const stated = given.get(question.id)?.trim()
-    if (stated === undefined || stated === '') return without(question, 'missing')
-    if (question.kind === 'choice') return chosen(question, stated, worksheet, earlier)
-    return numbered(question, stated, earlier, options)
+    if (stated === undefined || stated === '') return unanswered(question, 'missing')
+    if (question.kind === 'choice') return choiceReviewed(question, stated, worksheet, earlier)
+    return numberReviewed(question, stated, earlier, options)
   })
-}
-
-function without(question: Question, status: AnswerStatus, stated?: string, error?: SaltwrightError): AnswerReview {
-  const advice = status === 'missing' ? 'Nothing is written here yet.' : 'Write a number and its unit, such as 3.255 g.'
-  const { id, asks } = question
-  return { question: id, asks, stated, status, follows: [], review: undefined, error: error?.toJSON(), advice }
-}
-
-function chosen(question: ChoiceQuestion, stated: string, worksheet: Worksheet, earlier: Earlier[]): AnswerReview {
-  const { id, asks, right } = question
-  const formula = choiceOf(question, stated)
-  const isRight = formula !== undefined && right.includes(formula)
-  if (formula !== undefined && !isRight) earlier.push(...earlierChoice(question, formula, worksheet, worksheet.context))
-  const advice = isRight
-    ? 'This agrees.'
-    : 'How far does each of them let the reaction go? Compare what there is with what is needed.'
-  return {
-    question: id,
-    asks,
-    stated,
-    status: isRight ? 'right' : 'wrong',
-    follows: [],
-    review: undefined,
-    error: undefined,
-    advice,
-  }
-}
-
-/** Which of the choices is meant, by its name or its formula. */
-function choiceOf({ choices }: ChoiceQuestion, stated: string): string | undefined {
-  const named = choices.find(({ name, formula }) => [name, formula].some((each) => sameWords(each, stated)))
-  const key = attempt(() => speciesKey(stated))
-  return (named ?? choices.find(({ formula }) => key.ok && speciesKey(formula) === key.value))?.formula
-}
-
-function sameWords(a: string, b: string): boolean {
-  return a.toLowerCase() === b.toLowerCase()
-}
-
-function numbered(question: QuantityQuestion, stated: string, earlier: Earlier[], options: FullOptions): AnswerReview {
-  try {
-    const found = judged(question, stated, earlier, options)
-    earlier.push(...earlierNumber(question, found.review))
-    const { id, asks } = question
-    return { question: id, asks, stated, error: undefined, advice: adviceFor(found), ...found }
-  } catch (error) {
-    if (!isSaltwrightError(error) || error.code !== 'review/unreadable-answer') throw error
-    return without(question, 'unreadable', stated, error)
-  }
-}
-
-type Judged = Pick<AnswerReview, 'status' | 'follows'> & { readonly review: Review }
-
-/** Against the plan; if that does not agree, against what follows from earlier answers. */
-function judged(question: QuantityQuestion, stated: string, earlier: readonly Earlier[], options: FullOptions): Judged {
-  const full = { ...options, readableTo: question.readableTo }
-  const { expected } = question
-  if (agrees(expected, stated, full))
-    return { status: 'right', follows: [], review: reviewWith(expected, stated, full) }
-  const carried = carriedOn(expected, earlier)
-  const kept = carried.find((one) => agrees(one.expected, stated, full))
-  return kept === undefined ? faulted(expected, stated, carried, full) : keptOn(kept, stated, full)
-}
-
-/** A number that follows from earlier answers: from a wrong one, or from right ones that were rounded on the way. */
-function keptOn({ expected, follows, fromWrong }: Carried, stated: string, options: FullOptions): Judged {
-  return { status: fromWrong ? 'carried forward' : 'rounding', follows, review: reviewWith(expected, stated, options) }
-}
-
-/** The first way of looking at a number that explains it: against the plan, or after earlier answers. */
-function faulted(expected: Quantity, stated: string, carried: readonly Carried[], options: FullOptions): Judged {
-  const direct: Judged = judgedBy(expected, [], stated, options)
-  if (direct.review.verdict !== 'unexplained') return direct
-  for (const { expected: next, follows } of carried) {
-    const after = judgedBy(next, follows, stated, options)
-    if (after.review.verdict !== 'unexplained') return after
-  }
-  return direct
-}
-
-function judgedBy(expected: Quantity, follows: readonly string[], stated: string, options: FullOptions): Judged {
-  const review = reviewWith(expected, stated, options)
-  const { verdict } = review
-  return { status: verdict === 'rounding' || verdict === 'unit' ? verdict : 'wrong', follows, review }
-}
-
-function adviceFor({ status, follows, review }: Judged): string {
-  if (status === 'carried forward') return 'This follows from your earlier answer: look at that one.'
-  if (status === 'rounding' && follows.length > 0)
-    return 'This follows from your rounded answer before: keep all digits on the calculator until the last step.'
-  return review.advice
 }

@@ -8,7 +8,8 @@ import { limitingSlips } from './slips/limiting.js'
 import { moleRatioSlips } from './slips/mole-ratios.js'
 import { puritySlips } from './slips/purities.js'
 import { roundingSlips } from './slips/rounding.js'
-import { solutionSlips } from './slips/solutions.js'
+import { stockSlips } from './slips/stocks.js'
+import { strengthSlips } from './slips/strengths.js'
 import { unitSlips } from './slips/units.js'
 import { weighingSlips } from './slips/weighing.js'
 import { yieldSlips } from './slips/yields.js'
@@ -27,7 +28,8 @@ export const slips: readonly Slip[] = /* @__PURE__ */ [
   weighingSlips,
   roundingSlips,
   yieldSlips,
-  solutionSlips,
+  strengthSlips,
+  stockSlips,
   gasSlips,
   puritySlips,
   copyingSlips,

@@ -15,7 +15,7 @@ export interface Case {
 const folders = ['../../docs/examples/recipes/', '../published/data/preparations/'] as const
 
 /** Every recipe of the documentation and of the published checks. */
-export function allRecipes(): readonly { readonly name: string; readonly recipe: Recipe }[] {
+function allRecipes(): readonly { readonly name: string; readonly recipe: Recipe }[] {
   return folders.flatMap((folder) => {
     const url = new URL(folder, import.meta.url)
     const names = readdirSync(url).filter((name) => name.endsWith('.json'))

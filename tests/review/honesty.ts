@@ -24,7 +24,7 @@ export interface Score {
 }
 
 /** What is measured at so many figures. */
-export interface Measured {
+interface Measured {
   readonly slips: Map<string, Score>
   readonly random: { stated: number; blamed: number; blamedToTheDigits: number }
 }
