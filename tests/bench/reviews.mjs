@@ -33,26 +33,33 @@ function answerTo(question, factor) {
   return `${value.times(factor).toPrecision(4)} ${unit}`
 }
 
+/** Least time for a thousand worksheets that nobody has looked at before: what was found out about a plan is remembered with it. */
+function freshClass() {
+  const times = Array.from({ length: 3 }, () => {
+    const filled = worksheets()
+    const start = performance.now()
+    reviewClass(filled)
+    return performance.now() - start
+  })
+  return Math.min(...times)
+}
+
 export function measure() {
-  const filled = worksheets()
-  const plans = filled.map(({ plan }) => plan)
+  const plans = worksheets().map(({ plan }) => plan)
   const contexts = plans.map((plan) => contextOf(plan))
   const wrong = () => {
     for (const [index, { theoretical }] of plans.entries())
       reviewAnswer(theoretical.mass.named({}), '3.217 g', { context: contexts[index] })
   }
   const answers = timed([{ name: 'a wrong answer, against all slips', run: wrong }], { rounds: 5, items: plans.length })
-  const classes = timed([{ name: 'a worksheet of ten answers', run: () => reviewClass(filled) }], {
-    rounds: 5,
-    items: filled.length,
-  })
+  const seconds = freshClass() / 1000
   return {
     title: 'Reviews',
     about: 'Microseconds. Each answer is to a question of its own: every bench has another scale.',
-    rows: [...answers, ...classes],
+    rows: [...answers, { name: 'a worksheet of ten answers', time: (seconds * 1e6) / benches.length }],
     targets: [
       atMost('microseconds for a wrong answer against all slips', 500, answers[0].time),
-      atMost('seconds for a thousand worksheets of ten answers', 5, (classes[0].time * filled.length) / 1e6),
+      atMost('seconds for a thousand worksheets of ten answers', 5, seconds),
     ],
   }
 }
