@@ -142,3 +142,21 @@ describe('showing itself', () => {
     for (const value of [plan, classPlan, assessment, review]) expect(Object.isFrozen(value)).toBe(true)
   })
 })
+
+it('an assessment with nothing to look at has no list of remarks', () => {
+  const clean = assessPreparation(
+    {
+      ...recipe,
+      supplies: [
+        { form: 'solid', substance: 'ZnO' },
+        { form: 'solution', substance: 'H2SO4', concentration: '3.00 mol/L', excessFactor: '1.10' },
+      ],
+    },
+    {
+      format: 'saltwright/records@1',
+      supplies: [{ substance: 'ZnO', mass: '3.255 g' }],
+      product: { mass: '9.113 g' },
+    },
+  )
+  expect(forms(clean)['text/html']).not.toContain('<ul>')
+})

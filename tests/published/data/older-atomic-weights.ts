@@ -30,35 +30,6 @@ export const iupac1997: AtomicWeightSet = atomicWeightSet({
   },
 })
 
-const iupac2001: AtomicWeightSet = atomicWeightSet({
-  name: 'IUPAC 2001',
-  source: 'from memory',
-  values: {
-    H: '1.00794',
-    C: '12.0107',
-    N: '14.0067',
-    O: '15.9994',
-    Na: '22.989770',
-    Mg: '24.3050',
-    Al: '26.981538',
-    P: '30.973761',
-    S: '32.065',
-    Cl: '35.453',
-    K: '39.0983',
-    Ca: '40.078',
-    Cr: '51.9961',
-    Mn: '54.938049',
-    Fe: '55.845',
-    Co: '58.933200',
-    Cu: '63.546',
-    Zn: '65.409',
-    Cd: '112.411',
-    Ba: '137.327',
-    Pb: '207.2',
-    B: '10.811',
-  },
-})
-
 export const iupac2007: AtomicWeightSet = atomicWeightSet({
   name: 'IUPAC 2007',
   source:
