@@ -38,3 +38,10 @@ it.each([
   [{}, 'formula/not-text'],
   ['__proto__', 'formula/markup'],
 ])('%s is refused', (text, code) => expect(refusal(() => speciesKey(text as never)).code).toBe(code))
+
+it('remembers texts only up to a limit, and is the same with and without', () => {
+  const texts = Array.from({ length: 3000 }, (_, index) => `C${index + 1}H4`)
+  const first = texts.map((text) => speciesKey(text))
+  expect(texts.map((text) => speciesKey(parseFormula(text)))).toEqual(first)
+  expect(texts.map((text) => speciesKey(text))).toEqual(first)
+})
