@@ -1,7 +1,7 @@
 /** The sources of the classifications. */
 
 export const gestis =
-  'GESTIS substance database of the German Social Accident Insurance (state of 2020), CLP classification, read in a public transcription'
+  'GESTIS substance database of the German Social Accident Insurance (state of 2020), CLP classification, read in a public copy'
 
 export const annexVi =
   'EU CLP, Regulation (EC) No 1272/2008, Annex VI Table 3 (harmonised classification) and what suppliers add to it: from memory'

@@ -49,7 +49,7 @@ export type HazardCode =
 /**
  * Hazard statements by code, in the wording of the United Nations; the two EUH are supplemental statements of the European Union.
  *
- * @source UN GHS, 10th revised edition, list of hazard statement codes, read in a public transcription; EUH: EU CLP, the same.
+ * @source UN GHS, 10th revised edition, list of hazard statement codes, read in a public copy; EUH: EU CLP, the same.
  */
 export const hazardStatements: Readonly<Record<HazardCode, string>> = {
   H220: 'Extremely flammable gas',

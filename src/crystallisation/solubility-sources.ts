@@ -1,7 +1,7 @@
 /** The sources of the solubility tables. */
 
 export const crc =
-  'CRC Handbook of Chemistry and Physics, 98th ed. (2017), Aqueous Solubility of Inorganic Compounds at Various Temperatures (mass percent), read in a public transcription'
+  'CRC Handbook of Chemistry and Physics, 98th ed. (2017), Aqueous Solubility of Inorganic Compounds at Various Temperatures (mass percent), read in a public copy'
 
 export const blanchard =
   'Blanchard, Phelan and Davis, Synthetic Inorganic Chemistry, 5th ed. (1936), Table of Solubilities, pp. 364-370 (title and edition from memory)'
@@ -18,7 +18,7 @@ export const unnamed = 'Data files of a university home page, no primary source 
 
 export const olderHandbook = 'An older CRC Handbook, physical constants of inorganic compounds: from memory'
 
-export const wikipedia = 'Wikipedia, Solubility table (state of 2019), read in a public transcription'
+export const wikipedia = 'Wikipedia, Solubility table (state of 2019), read in a public copy'
 
 export const polish = 'Physico-chemical tables (Polish), Table 04-26, g anhydrous per 100 g water, read on a web page'
 

@@ -1,7 +1,7 @@
 import type { DensityTable } from './density-table.js'
 
 const handbook =
-  'CRC Handbook of Chemistry and Physics, 102nd edition (2021), Concentrative Properties of Aqueous Solutions, 20 °C, read in a public transcription'
+  'CRC Handbook of Chemistry and Physics, 102nd edition (2021), Concentrative Properties of Aqueous Solutions, 20 °C, read in a public copy'
 
 /** Densities of solutions against mass fraction, in the order of the mass fraction. */
 export const densityTables: readonly DensityTable[] = [

@@ -10,7 +10,7 @@ export const glasswareTables: readonly GlasswareTable[] = [
     standard: 'ISO',
     edition: 'ISO 1042:1998',
     adjusted: 'to contain',
-    source: 'ISO 1042:1998, read in a public transcription',
+    source: 'ISO 1042:1998, read in a public copy',
     fromMemory: false,
     sizes: [
       { capacity: '1 mL', A: '0.025 mL', B: '0.05 mL' },
@@ -54,7 +54,7 @@ export const glasswareTables: readonly GlasswareTable[] = [
     standard: 'ISO',
     edition: 'ISO 648:2008',
     adjusted: 'to deliver',
-    source: 'ISO 648:2008, read in a public transcription',
+    source: 'ISO 648:2008, read in a public copy',
     fromMemory: false,
     sizes: [
       { capacity: '0.5 mL', A: '0.005 mL', B: '0.01 mL' },
@@ -93,7 +93,7 @@ export const glasswareTables: readonly GlasswareTable[] = [
     standard: 'ISO',
     edition: 'ISO 385:2005',
     adjusted: 'to deliver',
-    source: 'ISO 385:2005, read in a public transcription',
+    source: 'ISO 385:2005, read in a public copy',
     fromMemory: false,
     sizes: [
       { capacity: '1 mL', division: '0.01 mL', A: '0.006 mL', B: '0.01 mL' },

@@ -8,7 +8,7 @@ const webPage =
   'web page, Molarity of Commercially Supplied Concentrated Acids and Bases; its density is the specific gravity at 25 °C'
 const metalSupplier = 'a metal supplier’s web page, Molarities of Concentrated Acids and Bases'
 const handbook =
-  'CRC Handbook of Chemistry and Physics, 102nd edition (2021), Concentrative Properties of Aqueous Solutions, 20 °C, read in a public transcription'
+  'CRC Handbook of Chemistry and Physics, 102nd edition (2021), Concentrative Properties of Aqueous Solutions, 20 °C, read in a public copy'
 const usualStrength = 'usual commercial strength, from memory'
 const peroxideData = 'supplier data for 30 % hydrogen peroxide, from memory'
 

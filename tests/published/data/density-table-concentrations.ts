@@ -2,7 +2,7 @@
  * Amount concentrations that the handbook prints beside the densities of the table in `src/solution/density-data.ts`.
  *
  * Source: CRC Handbook of Chemistry and Physics, 102nd edition (2021), Concentrative Properties of Aqueous Solutions, 20 °C, read in
- * a public transcription.
+ * a public copy.
  */
 export interface PrintedConcentration {
   readonly substance: string

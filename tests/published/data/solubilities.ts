@@ -8,7 +8,7 @@ export interface PrintedSolubilities {
   readonly massPercent?: readonly string[]
 }
 
-/** CRC Handbook of Chemistry and Physics, 98th ed. (2017), read in a public transcription. */
+/** CRC Handbook of Chemistry and Physics, 98th ed. (2017), read in a public copy. */
 export const handbookSolubilities: readonly PrintedSolubilities[] = [
   {
     salt: 'CuSO4',
