@@ -47,7 +47,7 @@ export function coolingOf(
     amount,
     water: waterMass(crystallisation.water),
     evaporated: crystallisation.evaporated === undefined ? undefined : waterMass(crystallisation.evaporated),
-    temperature: chosen(crystallisation.temperature, 'temperature'),
+    temperature: crystallisation.temperature as '0 degC',
     alsoDissolved: leftovers.map(({ formula }) => formula),
     weights: facts.weights,
   }
@@ -57,13 +57,19 @@ export function coolingOf(
 }
 
 function tooWarmBy(input: CropInput, { crop }: ExpectedCrop): TooWarm | undefined {
-  const temperature = (input.temperature as Quantity<'temperature'>).to('K').plus(exact(kelvinsTooWarm)).to('degC')
-  const warm = attempt(() => expectedCrop({ ...input, temperature }))
+  const temperature = warmer(input.temperature as string)
+  const warm = attempt(() => expectedCrop({ ...input, temperature: temperature.toString() as '0 degC' }))
   if (!warm.ok || crop.value.isZero()) return undefined
   return {
     temperature,
     lessBy: crop.minus(warm.value.crop).named({ label: 'less crop', symbol: 'm', of: warm.value.crystal }),
   }
+}
+
+/** So many kelvins warmer, in degrees Celsius. */
+function warmer(temperature: string): Quantity<'temperature'> {
+  const degrees = chosen(temperature, 'temperature').to('K').plus(exact(kelvinsTooWarm)).to('degC').value
+  return chosen(`${degrees.toFixed()} degC`, 'temperature')
 }
 
 /** The mass of water by mass or by volume; a millilitre is taken as a gram. */

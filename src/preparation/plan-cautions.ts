@@ -4,15 +4,26 @@ import type { Plan } from './plan-type.js'
 
 type Draft = Omit<Plan, 'findings' | 'cautions'>
 
+/** A memo: where no gas and no heat depends on the scale, the cautions of a recipe are the same at every scale. */
+const atEveryScale: WeakMap<RecipeFacts['stages'], readonly Caution[]> = /* @__PURE__ */ new WeakMap()
+
 /** What can hurt someone in a plan, from what is taken, given off, made and done. */
-export function cautionsOf({ recipe }: RecipeFacts, plan: Draft): readonly Caution[] {
-  return cautionsFor({
+export function cautionsOf(facts: RecipeFacts, plan: Draft): readonly Caution[] {
+  const gases = plan.stages.flatMap((stage) => stage.gases)
+  const neutralisation = plan.stages.find(({ heat }) => heat !== undefined)?.heat
+  if (gases.length > 0 || neutralisation !== undefined)
+    return cautionsFor({ ...scaleless(facts, plan), gases, neutralisation })
+  const cautions = atEveryScale.get(facts.stages) ?? cautionsFor(scaleless(facts, plan))
+  atEveryScale.set(facts.stages, cautions)
+  return cautions
+}
+
+function scaleless({ recipe }: RecipeFacts, plan: Draft): CautionFacts {
+  return {
     substances: [...suppliesOf(plan), ...aidsOf(recipe), { formula: plan.product.formula, form: 'solid' }],
-    gases: plan.stages.flatMap(({ gases }) => gases),
     operations: operationsOf(recipe),
-    neutralisation: plan.stages.find(({ heat }) => heat !== undefined)?.heat,
     product: plan.product.formula,
-  })
+  }
 }
 
 function suppliesOf({ supplies }: Draft): readonly SubstanceFact[] {

@@ -204,3 +204,12 @@ describe('an expected crop is refused', () => {
     expect(refusal(() => expectedCrop(null as never)).code).toBe('crystallisation/not-an-object')
   })
 })
+
+it('remembers solubilities only up to a limit, and is the same with and without', () => {
+  const temperatures = Array.from({ length: 130 }, (_, index) => `${(index / 10).toFixed(1)} degC` as '0.0 degC')
+  const cropAt = (temperature: '0.0 degC'): string =>
+    expectedCrop({ crystal: 'KNO3', dissolved: '20.0 g', water: '25.0 g', temperature }).crop.value.toString()
+  const first = temperatures.map(cropAt)
+  expect(temperatures.map(cropAt)).toEqual(first)
+  expect(new Set(first).size).toBe(130)
+})
