@@ -115,17 +115,17 @@ export function measure() {
 
 /** PARI/GP on the matrices alone, where it is installed: its own clock, without its start and without reading the equations. */
 function byGp(texts) {
-  const matrices = texts.map(
-    (text) =>
-      `[${scan(text)
-        .map((row) => row.join(','))
-        .join(';')}]`,
-  )
   const rounds = 20
-  const program = `m=[${matrices.join(',')}];t=getabstime();for(r=1,${rounds},for(i=1,#m,matkerint(m[i])));print(getabstime()-t)`
+  const program = [
+    'm = List();',
+    ...texts.map((text) => `listput(m, Mat([${scan(text).join(';')}]));`),
+    `t = getabstime(); for(r = 1, ${rounds}, for(i = 1, #m, matkerint(m[i]))); print(getabstime() - t)`,
+    '',
+  ].join('\n')
   try {
-    const printed = execFileSync('gp', ['-q', '-f'], { input: `${program}\n`, stdio: ['pipe', 'pipe', 'ignore'] })
-    const milliseconds = Number(String(printed).trim())
+    const printed = execFileSync('gp', ['-q', '-f'], { input: program, stdio: ['pipe', 'pipe', 'ignore'] })
+    const milliseconds = Number.parseFloat(String(printed))
+    if (!(milliseconds > 0)) return []
     return [{ name: 'PARI/GP matkerint, the matrices alone', time: (milliseconds * 1000) / rounds / texts.length }]
   } catch {
     return []
