@@ -71,6 +71,7 @@ export const quantitySchema: z.ZodMiniType<QuantityDocument> = /* @__PURE__ */ z
   value: decimal,
   unit: name,
   significantFigures: z.optional(z.int().check(z.gte(0), z.lte(200))),
+  place: z.optional(z.int().check(z.gte(-200), z.lte(200))),
   exact: z.optional(z.literal(true)),
   uncertainty: z.optional(decimal),
 }) as never

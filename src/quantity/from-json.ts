@@ -1,3 +1,4 @@
+import type { Decimal } from '../decimal.js'
 import { isSaltwrightError } from '../errors.js'
 import { readCalculation } from './calculation-reader.js'
 import type { StatedUncertainty } from './input.js'
@@ -14,7 +15,7 @@ import {
 } from './json-reader.js'
 import { inputNode, type Node } from './node.js'
 import type { Quantity } from './quantity.js'
-import { placeAt } from './significance.js'
+import { figuresAt, placeAt } from './significance.js'
 
 /**
  * Reads a quantity from JSON: from what `JSON.parse` gives for a quantity, for {@link toJSON}, or for a calculation with one result.
@@ -79,7 +80,11 @@ function isCalculation(json: unknown): boolean {
 }
 
 function readNumber(json: unknown): Node {
-  const fields = readObject(json, [], ['format', 'value', 'unit', 'significantFigures', 'exact', 'uncertainty'])
+  const fields = readObject(
+    json,
+    [],
+    ['format', 'value', 'unit', 'significantFigures', 'place', 'exact', 'uncertainty'],
+  )
   if (fields.has('format'))
     readChoice(fields.get('format'), ['format'], ['saltwright/quantity@1', 'saltwright/calculation@1'])
   const value = readDecimal(fields.get('value'), ['value'])
@@ -88,6 +93,8 @@ function readNumber(json: unknown): Node {
   const facts = { ambiguous: false, uncertainty: numberUncertainty(fields), id: undefined }
   if (fields.has('exact')) {
     readChoice(fields.get('exact'), ['exact'], [true])
+    if (fields.has('place'))
+      throw badJson('a place', ['place'], 'none, for an exact number has no last significant digit')
     if (fields.has('uncertainty'))
       throw badJson('an uncertainty', ['uncertainty'], 'none, for an exact number has none')
     return inputNode(value, unit, { ...facts, kind: 'exact', writtenPlace: written })
@@ -96,8 +103,17 @@ function readNumber(json: unknown): Node {
   return inputNode(value, unit, {
     ...facts,
     kind: 'measured',
-    writtenPlace: value.isZero() ? written : placeAt(value, figures),
+    writtenPlace: lastPlace(fields, value, value.isZero() ? written : placeAt(value, figures)),
   })
+}
+
+/** The place of the last significant digit: as the document says it where the figures leave it open. */
+function lastPlace(fields: Fields, value: Decimal, implied: number): number {
+  if (!fields.has('place')) return implied
+  const place = readWhole(fields.get('place'), ['place'], -largestPlace, largestPlace)
+  const agrees = value.isZero() ? place === implied : figuresAt(value, place) === figuresAt(value, implied)
+  if (agrees) return place
+  throw badJson(String(place), ['place'], `the place of the last significant digit, such as ${implied}`)
 }
 
 /** The exponent of ten of the last digit of a number as it is written in a document. */

@@ -75,6 +75,11 @@ export interface QuantityJSON {
   readonly unit: Unit
   /** Significant figures; absent for an exact number. */
   readonly significantFigures?: number
+  /**
+   * Exponent of ten of the last significant digit, only where the figures leave it open: 9.99975 shown as 10.000 has five figures,
+   * and so would 9.9998.
+   */
+  readonly place?: number
   /** True for an exact number. */
   readonly exact?: true
   /** Standard uncertainty in the same unit, where one was stated for an input. */

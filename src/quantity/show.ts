@@ -2,6 +2,7 @@ import type { Decimal } from '../decimal.js'
 import type { InputFacts } from './input.js'
 import type { QuantityJSON } from './quantity.js'
 import { roundToPlace, type TieRule } from './rounding.js'
+import { placeAt } from './significance.js'
 import type { Unit } from './unit.js'
 
 /** What is needed to write a number. */
@@ -72,8 +73,16 @@ export function quantityJSON(shown: Shown & { readonly significantFigures: numbe
   const { value, unit, place, input, significantFigures } = shown
   const written = everyDigit(value, place ?? input?.writtenPlace ?? 0)
   const uncertainty = input?.uncertainty && { uncertainty: input.uncertainty.standard.toString() }
-  const known = significantFigures === null ? { exact: true as const } : { significantFigures }
+  const known =
+    significantFigures === null
+      ? { exact: true as const }
+      : { significantFigures, ...openPlace(shown, significantFigures) }
   return { value: written, unit, ...known, ...uncertainty }
+}
+
+/** The place, where value and figures alone would give another one; a zero says its place by its digits. */
+function openPlace({ value, place }: Shown, figures: number): { readonly place?: number } {
+  return place === null || value.isZero() || placeAt(value, figures) === place ? {} : { place }
 }
 
 /** A number with every digit it has, and with zeros down to the place. */

@@ -45,8 +45,9 @@ export function yieldsPicture(assessments: readonly Assessment[]): Picture {
 }
 
 function assessed(assessments: readonly Assessment[]): readonly [Assessment, ...Assessment[]] {
-  const isList = Array.isArray(assessments) && assessments.length > 0
-  if (isList && assessments.every((each) => isQuantity(each?.percentYield))) return assessments as [Assessment]
+  const list: readonly (Assessment | undefined)[] = Array.isArray(assessments) ? Array.from(assessments) : []
+  const areAll = list.every((each) => isQuantity(each?.percentYield)) // a copy, in which a hole is undefined
+  if (list.length > 0 && areAll) return assessments as readonly [Assessment, ...Assessment[]]
   throw nothingToDraw(assessments, 'a list of assessments, as assessPreparation gives them')
 }
 

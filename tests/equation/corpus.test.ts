@@ -35,8 +35,8 @@ describe('what the sources print wrongly, or not as an equation', () => {
     ['H + C2H2 (+M) <=> C2H3 (+M)', 'equation/not-a-substance'], // GRI-Mech 3.0
     ['HCO + M <=> H + CO + M', 'equation/not-a-substance'],
     ['CH2(S) + AR <=> CH2 + AR', 'formula/unknown-symbol'],
-    ['ClO+MO2=CH2O+ClOO+HO2', 'formula/placeholder'], // GEOS-Chem; MO2 is a short name
-    ['Cu+2 + Acetate- = Cu(Acetate)+', 'formula/unknown-symbol'], // MINTEQ
+    ['ClO+MO2=CH2O+ClOO+HO2', 'formula/placeholder'], // a public mechanism of the atmosphere; MO2 is a short name
+    ['Cu+2 + Acetate- = Cu(Acetate)+', 'formula/unknown-symbol'], // a public database of natural waters
     ['NiO +2.0000 H+  =  + 1.0000 H2O + 1.0000 Ni++', 'equation/empty-term'], // thermo.com.V8.R6
   ])('%s: %s', (text, code) => expect(refusal(() => parseEquation(text)).code).toBe(code))
 })

@@ -7,7 +7,7 @@ export interface EquationCorpus {
 /** Balanced, each with one answer. */
 export const equationCorpora: readonly EquationCorpus[] = [
   {
-    source: 'Phases of the WATEQ4F database (U.S. Geological Survey), as printed',
+    source: 'Phases of a public database of natural waters (U.S. Geological Survey), as printed',
     equations: [
       'Zn(NO3)2:6H2O = Zn+2 + 2NO3- + 6H2O',
       'ZnO:2ZnSO4 + 2H+ = 3Zn+2 + 2SO4-2 + H2O',
@@ -72,7 +72,7 @@ export const equationCorpora: readonly EquationCorpus[] = [
     ],
   },
   {
-    source: 'Aqueous species and phases of phreeqc.dat (U.S. Geological Survey), as printed',
+    source: 'Aqueous species and phases of a public database (U.S. Geological Survey), as printed',
     equations: [
       'H+ + F- = HF',
       'Na+ + F- = NaF',
@@ -350,7 +350,7 @@ export const elementaryCorpora: readonly EquationCorpus[] = [
     ],
   },
   {
-    source: 'GEOS-Chem, chlorine and iodine chemistry',
+    source: 'A public mechanism of the atmosphere, chlorine and iodine chemistry',
     equations: [
       'Cl+O2=ClOO',
       'I+NO2=IONO',

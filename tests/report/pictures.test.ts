@@ -119,6 +119,7 @@ describe('what cannot be drawn is refused', () => {
     ['no budget', () => uncertaintyPicture(undefined as never)],
     ['no assessments', () => yieldsPicture([])],
     ['assessments that are none', () => yieldsPicture([{}, null] as never)],
+    ['a list with holes', () => yieldsPicture(new Array(3) as never)],
     ['one assessment in place of a list', () => yieldsPicture(assessments[0] as never)],
   ])('%s', (_, draw) => {
     expect(draw).toThrow(expect.objectContaining({ code: 'report/nothing-to-show' }))

@@ -8,7 +8,7 @@ export interface FormulaCorpus {
 export const formulaCorpora: readonly FormulaCorpus[] = [
   {
     source:
-      'Phases of the thermodynamic databases WATEQ4F and llnl (thermo.com.V8.R6), as the U.S. Geological Survey publishes them',
+      'Phases of two thermodynamic databases, one of natural waters and llnl (thermo.com.V8.R6), as the U.S. Geological Survey publishes them',
     rows: [
       ['Zn(NO3)2:6H2O', 'H12 N2 O12 Zn', 0],
       ['ZnO:2ZnSO4', 'O9 S2 Zn3', 0],
@@ -130,7 +130,7 @@ export const formulaCorpora: readonly FormulaCorpus[] = [
     ],
   },
   {
-    source: 'Aqueous species of the databases SUPCRT and llnl, charges behind their sign',
+    source: 'Aqueous species of two public databases, one of them llnl, charges behind their sign',
     rows: [
       ['(UO2)3(OH)7-', 'H7 O13 U3', -1],
       ['Ag(CO3)-', 'Ag C O3', -1],
@@ -296,7 +296,7 @@ export const formulaCorpora: readonly FormulaCorpus[] = [
     ],
   },
   {
-    source: 'Minerals of the OBIGT database, inorganic_cr.csv',
+    source: 'Minerals of a public thermodynamic database, crystalline inorganic phases',
     rows: [
       ['KAl3(OH)6(SO4)2', 'Al3 H6 K O14 S2', 0],
       ['Mg2(OH)2(CO3)*3H2O', 'C H8 Mg2 O8', 0],
