@@ -60,11 +60,10 @@ function bySource(rows) {
 }
 
 const differingColumns = {
-  what: ({ what }) => what,
+  'what, and where it is published': ({ what, source, at }) => `${what}\n${source}, ${at}`,
   published: ({ published }) => published,
   ours: ({ ours }) => ours,
   why: ({ differs }) => differs,
-  where: ({ source, at }) => `${source}, ${at}`,
 }
 
 const sourceColumns = {
@@ -89,5 +88,5 @@ function table(rows, columns) {
 }
 
 function escaped(text) {
-  return text.replace(/[\\`*_{}[\]<>#|~^]/g, '\\$&').replaceAll('\n', ' ')
+  return text.replace(/[\\`*_{}[\]<>#|~^]/g, '\\$&').replaceAll('\n', '<br>')
 }
