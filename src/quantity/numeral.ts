@@ -1,4 +1,4 @@
-import { Decimal } from '../decimal.js'
+import { Decimal, mostDigits, scaledDecimal } from '../decimal.js'
 import {
   ambiguousZeros,
   decimalComma,
@@ -98,9 +98,14 @@ export function readLeadingNumeral(text: string, offset = 0, power = 0): Written
   const last = exponent - (scan.decimals ?? 0)
   if (Math.abs(exponent) > largestExponent) throw exponentOutOfRange(text, offset)
   const digits = stripLeadingZeros(scan.digits)
-  const value = inRange(new Decimal(`${scan.negative ? '-' : ''}${digits}e${last + power}`), text, offset)
+  const value = inRange(decimalOf(scan.negative, digits, last + power), text, offset)
   const idle = scan.decimals === null && scan.exponent === null ? trailingZeros(digits) : 0
   return { value, last, idle, end: scan.end }
+}
+
+function decimalOf(negative: boolean, digits: string, power: number): Decimal {
+  if (digits.length > mostDigits) return new Decimal(`${negative ? '-' : ''}${digits}e${power}`)
+  return scaledDecimal(negative ? -Number(digits) : Number(digits), power)
 }
 
 /** A number that was read, unless its power of ten is beyond what is read. */
