@@ -52,6 +52,7 @@ export function adopt<N extends { readonly unit: Unit }>(
       below: ({ operands }) => operands,
       isDone: (node) => known.has(node),
       finish: (node) => known.set(node, make(node)),
+      mayLoop: true,
     })
   } catch {
     return undefined // whatever goes wrong inside a stranger, it is no quantity

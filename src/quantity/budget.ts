@@ -6,12 +6,12 @@ import {
   combinedStandard,
   componentOf,
   covariance,
-  type Part,
   type Propagation,
   propagate,
   type UncertaintyOptions,
 } from './propagation.js'
 import type { Quantity } from './quantity.js'
+import type { Part } from './sensitivity.js'
 import { placeAt } from './significance.js'
 import type { Unit } from './unit.js'
 

@@ -37,27 +37,36 @@ export function unstatedChoice(given: unknown): Unstated {
   })
 }
 
-/** The uncertainty of each input of a graph. */
-export function inputUncertainties(nodes: readonly Node[], unstated: Unstated): ReadonlyMap<Node, InputUncertainty> {
-  const open = openInputs(nodes)
-  if (open.length > 0 && unstated === 'reject') throw notStated(open)
-  const inputs = nodes.filter(({ rule }) => rule === 'input')
-  return new Map(inputs.map((input) => [input, uncertaintyOf(input, unstated)]))
+/** The uncertainties of the inputs of a graph, each at the position of the input among the nodes. */
+export function inputUncertainties(
+  nodes: readonly Node[],
+  unstated: Unstated,
+): readonly (InputUncertainty | undefined)[] {
+  return nodes.map(({ input }) => {
+    if (input === undefined) return undefined
+    if (unstated === 'reject' && isOpen(input)) throw notStated(openInputs(nodes))
+    return uncertaintyOf(input, unstated)
+  })
 }
 
 /** The inputs of which it is open how uncertain they are: they are neither exact nor say. */
 export function openInputs(nodes: readonly Node[]): readonly Node[] {
-  return nodes.filter(({ input }) => input !== undefined && input.kind !== 'exact' && input.uncertainty === undefined)
+  return nodes.filter(({ input }) => input !== undefined && isOpen(input))
 }
 
-function uncertaintyOf({ input }: Node, unstated: Unstated): InputUncertainty {
-  const { kind, uncertainty, writtenPlace } = input as InputFacts
+function isOpen({ kind, uncertainty }: InputFacts): boolean {
+  return kind !== 'exact' && uncertainty === undefined
+}
+
+const noUncertainty: InputUncertainty = { standard: 0, degreesOfFreedom: undefined }
+
+function uncertaintyOf({ kind, uncertainty, writtenPlace }: InputFacts, unstated: Unstated): InputUncertainty {
   if (uncertainty !== undefined) {
     const { standard, degreesOfFreedom } = uncertainty
     return { standard: toDouble(standard), degreesOfFreedom }
   }
-  const standard = kind === 'exact' ? 0 : 10 ** writtenPlace * unitsOfLastDigit[unstated]
-  return { standard, degreesOfFreedom: undefined }
+  if (kind === 'exact') return noUncertainty
+  return { standard: 10 ** writtenPlace * unitsOfLastDigit[unstated], degreesOfFreedom: undefined }
 }
 
 const unitsOfLastDigit: Readonly<Record<Unstated, number>> = {

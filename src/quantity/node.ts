@@ -50,6 +50,8 @@ class GraphNode implements Node {
   readonly input: InputFacts | undefined
   readonly naming: Naming
   #place: number | null | undefined
+  /** Where it stands in the list that it was put into last. */
+  #position = 0
 
   constructor(
     value: Decimal,
@@ -151,6 +153,17 @@ class GraphNode implements Node {
   get settled(): boolean {
     return this.#place !== undefined
   }
+
+  /** Puts this node at the end of a list. */
+  appendTo(list: Node[]): void {
+    this.#position = list.length
+    list.push(this)
+  }
+
+  /** Where it stands in a list; below zero where it does not, or was put into another since. */
+  positionIn(list: readonly Node[]): number {
+    return list[this.#position] === this ? this.#position : -1
+  }
 }
 
 /** The class with all its methods: the ones named by symbols are put on here, so that a bundler can drop the whole. */
@@ -168,6 +181,19 @@ function inputPlace({ input }: GraphNode): number | null {
 
 function settlePlaces(root: GraphNode): void {
   walk(root, { below: ({ operands }) => operands, isDone: (node) => node.settled, finish: (node) => node.settle() })
+}
+
+/** Puts a node at the end of a list. */
+export function append(list: Node[], node: Node): void {
+  ;(node as GraphNode).appendTo(list)
+}
+
+/**
+ * Where a node stands in the list that it was appended to last; below zero where it is in no such place. A table of nodes would have to
+ * be searched, and for a large graph that is most of the work.
+ */
+export function positionIn(list: readonly Node[], node: Node): number {
+  return (node as GraphNode).positionIn(list)
 }
 
 /** An input of the graph. */

@@ -2,11 +2,11 @@ import { showFound } from '../errors.js'
 import { badCorrelation, type Correlation, type KnownCorrelation, readCorrelations } from './correlation.js'
 import { largestResult, outOfRange } from './graph-error.js'
 import type { Identity } from './identity.js'
-import { type InputUncertainty, inputUncertainties, type Unstated, unstatedChoice } from './input-uncertainty.js'
+import { inputUncertainties, type Unstated, unstatedChoice } from './input-uncertainty.js'
 import type { Node } from './node.js'
-import { nodesOf } from './nodes-of.js'
+import { layOut } from './nodes-of.js'
 import { QuantityError } from './quantity-error.js'
-import { sensitivitiesOf } from './sensitivity.js'
+import { type Part, partsOf } from './sensitivity.js'
 
 /** How an uncertainty is propagated. */
 export interface UncertaintyOptions {
@@ -14,18 +14,6 @@ export interface UncertaintyOptions {
   readonly unstated?: Unstated
   /** Which inputs vary together. */
   readonly correlations?: readonly Correlation[]
-}
-
-/** What one input adds to the uncertainty of a result. */
-export interface Part {
-  /** The input. */
-  readonly input: Node
-  /** Its uncertainty, in its unit. */
-  readonly uncertainty: InputUncertainty
-  /** The partial derivative of the result by it. */
-  readonly sensitivity: number
-  /** Sensitivity times uncertainty, with its sign, in the unit of the result. */
-  readonly component: number
 }
 
 /** The parts of a result by their inputs, and the correlations that were stated. */
@@ -40,17 +28,9 @@ const largest: number = 10 ** largestResult
 export function propagate(root: Node, options: UncertaintyOptions): Propagation {
   if (typeof options !== 'object' || options === null) throw notOptions(options)
   const correlations = readCorrelations(options.correlations)
-  const nodes = nodesOf(root)
-  const uncertainties = inputUncertainties(nodes, unstatedChoice(options.unstated))
-  const of = (input: Node): InputUncertainty => uncertainties.get(input) as InputUncertainty
-  const dependences = sensitivitiesOf(nodes, (input) => of(input).standard > 0)
-  const parts = new Map<Identity, Part>()
-  for (const [identity, { input, sensitivity }] of dependences) {
-    const uncertainty = of(input)
-    const component = sensitivity * uncertainty.standard
-    if (!(Math.abs(component) <= largest)) throw outOfRange(component)
-    parts.set(identity, { input, uncertainty, sensitivity, component })
-  }
+  const layout = layOut(root)
+  const parts = partsOf(layout, inputUncertainties(layout.nodes, unstatedChoice(options.unstated)))
+  for (const { component } of parts.values()) if (!(Math.abs(component) <= largest)) throw outOfRange(component)
   return { parts, correlations }
 }
 

@@ -1,69 +1,82 @@
 import { checkSame, type Identity, identityOf } from './identity.js'
+import type { InputUncertainty } from './input-uncertainty.js'
 import type { Node } from './node.js'
+import type { Layout } from './nodes-of.js'
 import { QuantityError } from './quantity-error.js'
 import { type RuleName, rules } from './rules.js'
-import { toDouble } from './to-double.js'
 
-/** How a result changes with one input. */
-export interface Dependence {
+/** What one input adds to the uncertainty of a result. */
+export interface Part {
   /** The input, or one of several copies of it. */
   readonly input: Node
+  /** Its uncertainty, in its unit. */
+  readonly uncertainty: InputUncertainty
   /** The partial derivative of the number of the result by the number of the input, each in its own unit. */
   readonly sensitivity: number
+  /** Sensitivity times uncertainty, with its sign, in the unit of the result. */
+  readonly component: number
 }
+
+type Uncertainties = readonly (InputUncertainty | undefined)[]
 
 /**
- * The sensitivity coefficients of a result (JCGM 100:2008, 5.1.3), in one pass from the result back to its inputs.
+ * What the inputs add to the uncertainty of a result, by their sensitivity coefficients (JCGM 100:2008, 5.1.3): in one pass from the
+ * result back to its inputs. Where no input below an operand is uncertain no derivative is taken, so that one which does not exist (of
+ * a root at zero) does no harm.
  *
- * @param nodes - The nodes of the result, itself the last.
- * @param matters - Which inputs are asked for. Where none lies below an operand no derivative is taken, so that one which does not
- *   exist (of a root at zero) does no harm.
+ * @param layout - The graph of the result.
+ * @param uncertainties - Those of the inputs, at their positions.
  */
-export function sensitivitiesOf(
-  nodes: readonly Node[],
-  matters: (input: Node) => boolean,
-): ReadonlyMap<Identity, Dependence> {
-  const slopes = concernedNodes(nodes, matters)
-  const found = new Map<Identity, Dependence>()
-  const root = nodes.at(-1) as Node
-  if (slopes.has(root)) slopes.set(root, 1)
-  for (let index = nodes.length - 1; index >= 0; index -= 1) {
-    const node = nodes[index] as Node
-    const slope = slopes.get(node)
-    if (slope === undefined) continue
-    if (node.rule === 'input') addDependence(found, node, slope)
-    else passOn(node, node.rule, slope, slopes)
+export function partsOf(layout: Layout, uncertainties: Uncertainties): ReadonlyMap<Identity, Part> {
+  const slopes = slopesBefore(layout, uncertainties)
+  const parts = new Map<Identity, Part>()
+  const last = slopes.length - 1
+  if (slopes[last] === 0) slopes[last] = 1
+  for (let at = last; at >= 0; at -= 1) {
+    const slope = slopes[at] as number
+    if (Number.isNaN(slope)) continue
+    const uncertainty = uncertainties[at]
+    if (uncertainty === undefined) passOn(layout, at, slopes)
+    else addPart(parts, layout.nodes[at] as Node, slope, uncertainty)
   }
-  return found
+  return parts
 }
 
-/** The nodes below which something is asked for, each with no slope yet. */
-function concernedNodes(nodes: readonly Node[], matters: (input: Node) => boolean): Map<Node, number> {
-  const concerned = new Map<Node, number>()
-  for (const node of nodes) {
-    const does = node.rule === 'input' ? matters(node) : node.operands.some((operand) => concerned.has(operand))
-    if (does) concerned.set(node, 0)
+/** A slope of zero for each node that is uncertain; not a number for the others, which are passed by. */
+function slopesBefore({ links, starts }: Layout, uncertainties: Uncertainties): Float64Array {
+  const slopes = new Float64Array(uncertainties.length)
+  for (let at = 0; at < slopes.length; at += 1) {
+    let isUncertain = (uncertainties[at]?.standard ?? 0) > 0
+    for (let link = starts[at] as number; link < (starts[at + 1] as number); link += 1)
+      isUncertain ||= slopes[links[link] as number] === 0
+    if (!isUncertain) slopes[at] = Number.NaN
   }
-  return concerned
+  return slopes
 }
 
-function passOn(node: Node, rule: RuleName, slope: number, slopes: Map<Node, number>): void {
-  const values = node.operands.map(({ value }) => toDouble(value))
-  const partials = rules[rule].partials(values, toDouble(node.value), node.settings)
-  for (const [index, operand] of node.operands.entries()) {
-    const known = slopes.get(operand)
-    if (known === undefined) continue
-    const total = known + slope * (partials[index] as number)
+/** Adds to the slopes of the operands of a node what it has of them. */
+function passOn({ nodes, values, links, starts }: Layout, at: number, slopes: Float64Array): void {
+  const node = nodes[at] as Node
+  const operands = links.slice(starts[at], starts[at + 1])
+  const given = operands.map((operand) => values[operand] as number)
+  const partials = rules[node.rule as RuleName].partials(given, values[at] as number, node.settings)
+  for (const [index, operand] of operands.entries()) {
+    const known = slopes[operand] as number
+    if (Number.isNaN(known)) continue
+    const total = known + (slopes[at] as number) * (partials[index] as number)
     if (!Number.isFinite(total)) throw noDerivative(node)
-    slopes.set(operand, total)
+    slopes[operand] = total
   }
 }
 
-function addDependence(found: Map<Identity, Dependence>, input: Node, slope: number): void {
-  const identity = identityOf(input)
-  const known = found.get(identity)
-  if (known !== undefined) checkSame(known.input, input)
-  found.set(identity, { input: known?.input ?? input, sensitivity: (known?.sensitivity ?? 0) + slope })
+/** An input may stand in the graph in several copies, under different names. */
+function addPart(parts: Map<Identity, Part>, copy: Node, slope: number, ofCopy: InputUncertainty): void {
+  const identity = identityOf(copy)
+  const known = parts.get(identity)
+  if (known !== undefined) checkSame(known.input, copy)
+  const { input, uncertainty } = known ?? { input: copy, uncertainty: ofCopy }
+  const sensitivity = (known?.sensitivity ?? 0) + slope
+  parts.set(identity, { input, uncertainty, sensitivity, component: sensitivity * uncertainty.standard })
 }
 
 function noDerivative(node: Node): QuantityError {

@@ -2,14 +2,16 @@ import type { Decimal } from '../decimal.js'
 
 /** Digits of a decimal are kept in words of seven. */
 const perWord = 7
+/** The powers of ten by words, as far as a double holds them exactly. */
+const sizes = [1, 1e7, 1e14, 1e21] as const
 
 /**
  * A decimal as a double, to the last digit that a double has: uncertainties need no more, and going through text as `toNumber` does
- * takes several times as long. The first two words are a whole number that a double holds exactly, and so is a power of ten up to 22.
+ * takes several times as long. The first two words are a whole number that a double holds exactly.
  */
 export function toDouble({ s, e, d }: Decimal): number {
-  const [first, second = 0, third = 0, fourth = 0] = d as [number, number?, number?, number?]
-  const mantissa = first * 1e7 + second + (third * 1e-7 + fourth * 1e-14)
-  const power = perWord * (Math.floor(e / perWord) - 1)
-  return s * (power < 0 ? mantissa / 10 ** -power : mantissa * 10 ** power)
+  const mantissa = (d[0] as number) * 1e7 + (d[1] ?? 0) + ((d[2] ?? 0) * 1e-7 + (d[3] ?? 0) * 1e-14)
+  const words = Math.floor(e / perWord) - 1
+  const size = sizes[Math.abs(words)] ?? 10 ** (perWord * Math.abs(words))
+  return s * (words < 0 ? mantissa / size : mantissa * size)
 }

@@ -6,55 +6,40 @@ export interface Walk<T> {
   readonly isDone: (node: T) => boolean
   /** Finishes a node; everything below it is finished. */
   readonly finish: (node: T) => void
-}
-
-/** A node that is waiting for those below it. */
-interface Waiting<T> {
-  readonly node: T
-  readonly parts: readonly T[]
-  /** Which of the parts is looked at next. */
-  next: number
+  /** Said of a graph from outside, in which a node may lie below itself; ours are made from below. */
+  readonly mayLoop?: true
 }
 
 /**
  * Finishes each node of a graph once, those below before those above. Without recursion, so that a sum of a hundred thousand readings
- * does not exhaust the stack.
+ * does not exhaust the stack, and without an object for each node, which would take most of the time.
  *
  * @returns False where a node lies below itself; the walk stops there.
  */
-export function walk<T>(root: T, steps: Walk<T>): boolean {
-  const stack = [waitingFor(root, steps)]
-  const open = new Set<T>([root])
-  for (let top = stack.at(-1); top !== undefined; top = stack.at(-1)) {
-    const part = unfinishedPart(top, steps)
-    if (part === undefined) {
-      finishOnce(top.node, steps)
-      open.delete(top.node)
-      stack.pop()
-    } else if (open.has(part.node)) return false
-    else {
-      open.add(part.node)
-      stack.push(part)
+export function walk<T>(root: T, { below, isDone, finish, mayLoop }: Walk<T>): boolean {
+  const ahead = [root]
+  const waiting: T[] = [] // the last of them is on top of what lies ahead again when all below it is finished
+  const open = mayLoop && new Set<T>()
+  while (ahead.length > 0) {
+    const node = ahead.at(-1) as T
+    if (isDone(node)) ahead.pop()
+    else if (node === waiting.at(-1)) {
+      ahead.pop()
+      waiting.pop()
+      open?.delete(node)
+      finish(node)
+    } else {
+      const parts = below(node)
+      open?.add(node)
+      if (parts.some((part) => open?.has(part))) return false
+      waiting.push(node)
+      pushReversed(ahead, parts)
     }
   }
   return true
 }
 
-function waitingFor<T>(node: T, { below, isDone }: Walk<T>): Waiting<T> {
-  return { node, parts: isDone(node) ? [] : below(node), next: 0 }
-}
-
-/** The next part that waits for others; those that wait for nothing are finished on the way. */
-function unfinishedPart<T>(top: Waiting<T>, steps: Walk<T>): Waiting<T> | undefined {
-  while (top.next < top.parts.length) {
-    const part = waitingFor(top.parts[top.next] as T, steps)
-    top.next += 1
-    if (part.parts.length > 0) return part
-    finishOnce(part.node, steps)
-  }
-  return undefined
-}
-
-function finishOnce<T>(node: T, { isDone, finish }: Walk<T>): void {
-  if (!isDone(node)) finish(node)
+/** So that the first part is looked at first. */
+function pushReversed<T>(ahead: T[], parts: readonly T[]): void {
+  for (let index = parts.length - 1; index >= 0; index -= 1) ahead.push(parts[index] as T)
 }
