@@ -28,6 +28,8 @@ const word: number = powers[perWord]
 
 /** The most digits of a whole number that {@link scaledDecimal} takes. */
 export const mostDigits = 15
+/** The power of ten of {@link tenMillionths}. */
+export const tenMillionth: number = -perWord
 
 /**
  * A whole number of at most fifteen digits times a power of ten, put together from words as decimal.js keeps them: by way of text it
@@ -43,6 +45,16 @@ export function scaledDecimal(whole: number, power: number): Decimal {
   kept.e = power - shift + perWord * (words.length - 1) + digitsIn(words.at(-1) as number) - 1
   kept.d = withoutZeros(words).reverse()
   return made
+}
+
+/** How many ten-millionths a decimal is; undefined where it has more digits after the point, or more than seven before it. */
+export function tenMillionths({ s, e, d }: Decimal): number | undefined {
+  return e >= 0 && e < perWord && d.length <= 2 ? s * ((d[0] as number) * word + (d[1] ?? 0)) : undefined
+}
+
+/** A whole decimal of at most seven digits as a number; undefined for any other. */
+export function smallWhole({ s, e, d }: Decimal): number | undefined {
+  return e >= 0 && e < perWord && d.length === 1 ? s * (d[0] as number) : undefined
 }
 
 /** The words of a whole number times ten to the power of `shift`, the last first. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { Decimal, scaledDecimal } from '../src/decimal.js'
+import { Decimal, scaledDecimal, smallWhole, tenMillionths } from '../src/decimal.js'
 
 /** The same number by way of text, which is what decimal.js documents. */
 function fromText(whole: number, power: number): Decimal {
@@ -38,4 +38,26 @@ describe('a decimal put together from a whole number and a power of ten', () => 
       { numRuns: 1000 },
     )
   })
+})
+
+describe('a decimal as a whole number', () => {
+  it.each([
+    ['14.007', 140_070_000],
+    ['1', 10_000_000],
+    ['9999999.9999999', 99_999_999_999_999],
+    ['-1.0000001', -10_000_001],
+    ['0', 0],
+    ['0.5', undefined],
+    ['10000000', undefined],
+    ['22.98976928', undefined],
+  ])('%s is %s ten-millionths', (text, whole) => expect(tenMillionths(new Decimal(text))).toBe(whole))
+
+  it.each([
+    ['12', 12],
+    ['-9999999', -9_999_999],
+    ['0', 0],
+    ['10000000', undefined],
+    ['0.5', undefined],
+    ['2.5', undefined],
+  ])('%s is the small whole number %s', (text, whole) => expect(smallWhole(new Decimal(text))).toBe(whole))
 })

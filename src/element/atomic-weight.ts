@@ -40,7 +40,9 @@ const made: WeakMap<AtomicWeightSet, Map<string, AtomicWeight>> = /* @__PURE__ *
 export function atomicWeight(symbol: string, weights: AtomicWeights = 'abridged'): AtomicWeight {
   const set = setOf(weights)
   const known = knownOf(set)
-  const found = known.get(symbol) ?? find(symbol, set)
+  const remembered = known.get(symbol)
+  if (remembered !== undefined) return remembered
+  const found = find(symbol, set)
   known.set(symbol, found)
   return found
 }

@@ -135,7 +135,9 @@ function massOf(
 ): Quantity<'molarMass'> {
   if (counts.size === 0) throw noMass(text)
   const weights = options?.weights
-  return weightedSum([...counts].map(([symbol, times]) => ({ times, of: atomicWeight(symbol, weights) })))
+  const terms: { readonly times: Decimal; readonly of: Quantity<'molarMass'> }[] = []
+  for (const [symbol, times] of counts) terms.push({ times, of: atomicWeight(symbol, weights) })
+  return weightedSum(terms)
 }
 
 function unknownWater(found: string): FormulaError {

@@ -1,4 +1,4 @@
-import type { Decimal } from '../decimal.js'
+import { type Decimal, mostDigits, scaledDecimal, smallWhole, tenMillionth, tenMillionths } from '../decimal.js'
 import { type Combination, productOf, quotientOf } from './combine.js'
 import type { Expression, Rule } from './rule.js'
 import { allAlike, first, name, names, number, second } from './rule-parts.js'
@@ -73,10 +73,11 @@ export const mean: Rule = {
 
 /** Counted terms, such as the atoms of a formula: n · x is x added n times, so a count of one or more keeps the place of x. */
 export const weightedSum: Rule = {
-  evaluate: (operands, { counts }) => added(operands, ({ value }, index) => value.times(countAt(counts, index))),
+  evaluate: (operands, { counts }) =>
+    wholeSum(operands, counts) ?? added(operands, ({ value }, index) => value.times(countAt(counts, index))),
   place: (operands, _value, { counts }) =>
     coarsest(operands.map((operand, index) => countedPlace(operand, countAt(counts, index)))),
-  partials: (values, _result, { counts }) => values.map((_, index) => Number(countAt(counts, index))),
+  partials: (values, _result, { counts }) => values.map((_, index) => numberOf(countAt(counts, index))),
   write: (count, { counts }) => ({
     kind: 'sum',
     terms: names(count).map((term, index) => countedExpression(term, countAt(counts, index))),
@@ -84,8 +85,32 @@ export const weightedSum: Rule = {
   fits: (operands, result, { counts }) => allAlike(operands, result) && counts?.length === operands.length,
 }
 
+/** Largest size of a sum of which a double is sure to hold every digit. */
+const largestWhole = 10 ** mostDigits
+
+/**
+ * The counted sum in whole ten-millionths, which a double holds exactly: for a molar mass, ten times as fast as a sum of decimals. Undefined
+ * where numbers are finer or larger than that, or cancel.
+ */
+function wholeSum(operands: readonly Significant[], counts: readonly Decimal[] | undefined): Decimal | undefined {
+  let [total, size] = [0, 0]
+  for (let index = 0; index < operands.length; index += 1) {
+    const count = smallWhole(countAt(counts, index))
+    const whole = tenMillionths((operands[index] as Significant).value)
+    if (count === undefined || whole === undefined) return undefined
+    total += count * whole
+    size += Math.abs(count * whole)
+  }
+  return total === 0 || size >= largestWhole ? undefined : scaledDecimal(total, tenMillionth)
+}
+
 function countAt(counts: readonly Decimal[] | undefined, index: number): Decimal {
   return (counts as readonly Decimal[])[index] as Decimal
+}
+
+/** As a double; by way of text only where there is no shorter one. */
+function numberOf(count: Decimal): number {
+  return smallWhole(count) ?? count.toNumber()
 }
 
 function countedPlace(operand: Significant, count: Decimal): number | null {

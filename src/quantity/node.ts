@@ -127,8 +127,9 @@ class GraphNode implements Node {
 
   named(naming: Naming): Node {
     const { value, unit, rule, operands, settings, input, naming: own } = nodeOf(this) as GraphNode
-    const merged = Object.freeze({ ...own, ...readNaming(naming) })
-    return new OurNode(value, unit, rule, operands, settings, input, merged)
+    const given = readNaming(naming)
+    const names = own === none ? given : Object.freeze({ ...own, ...given })
+    return new OurNode(value, unit, rule, operands, settings, input, names)
   }
 
   toString(): string {

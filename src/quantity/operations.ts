@@ -60,14 +60,15 @@ type Nodes = readonly [Node, ...Node[]]
 /** The nodes of a list that is not empty, all of one dimension. */
 function alike(list: unknown): Nodes {
   if (!Array.isArray(list)) throw notAList(list)
-  const [first, ...rest] = list
   if (list.length === 0) throw nothing()
-  const node = nodeOf(first)
-  return [node, ...rest.map((one) => nodeLike(node, one))]
+  const first = nodeOf(list[0])
+  const nodes: [Node, ...Node[]] = [first]
+  for (let index = 1; index < list.length; index += 1) nodes.push(nodeLike(first, list[index]))
+  return nodes
 }
 
 function converted(nodes: Nodes, unit: Unit): readonly Node[] {
-  return nodes.map((node) => convert(node, unit))
+  return nodes.every((node) => node.unit === unit) ? nodes : nodes.map((node) => convert(node, unit))
 }
 
 /**

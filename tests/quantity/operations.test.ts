@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { Decimal } from '../../src/decimal.js'
 import { asDimension, constant, exact, mean, quantity, sum, weightedSum } from '../../src/quantity/index.js'
@@ -44,6 +45,42 @@ describe('counted terms', () => {
       ]).toString(),
     ).toBe('2.00 g')
     expect(weightedSum([{ times: 2, of: quantity('20. degC') }]).unit).toBe('K')
+  })
+})
+
+describe('the value of a weighted sum', () => {
+  const number = fc.oneof(
+    fc.tuple(fc.integer({ min: -9_999_999, max: 9_999_999 }), fc.integer({ min: -9, max: 3 })),
+    fc.tuple(fc.integer({ min: 1, max: 400_000 }), fc.constant(-3)),
+  )
+  const decimals = number.map(([digits, power]) => new Decimal(`${digits}e${power}`))
+  const counts = fc.oneof(fc.integer({ min: -3, max: 60 }), fc.constantFrom(0.5, 2.25, 1e7, 1e12))
+
+  it('is the sum of the products, to the last digit and in the same words', () => {
+    fc.assert(
+      fc.property(fc.array(fc.tuple(counts, decimals), { minLength: 1, maxLength: 8 }), (terms) => {
+        const [first, ...rest] = terms.map(([times, value]) => value.times(times)) as [Decimal, ...Decimal[]]
+        const wanted = rest.reduce((total, value) => total.plus(value), first)
+        const got = weightedSum(terms.map(([times, value]) => ({ times, of: exact(value.toString() as '1') })))
+        expect(got.value).toStrictEqual(wanted)
+      }),
+      { numRuns: 500 },
+    )
+  })
+
+  it.each([
+    [
+      [1, '3'],
+      [-3, '1'],
+    ],
+    [
+      [1, '9999999'],
+      [9_999_999, '9999999.9999999'],
+    ],
+  ] as const)('also where terms cancel, or are large: %s and %s', (...terms) => {
+    const values = terms.map(([times, text]) => new Decimal(text).times(times))
+    const got = weightedSum(terms.map(([times, text]) => ({ times, of: exact(text as '1') })))
+    expect(got.value).toStrictEqual((values[0] as Decimal).plus(values[1] as Decimal))
   })
 })
 
