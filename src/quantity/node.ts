@@ -41,17 +41,18 @@ export interface Node extends Quantity {
  * `this`, so each makes sure of it.
  */
 class GraphNode implements Node {
-  readonly value: Decimal
-  readonly unit: Unit
-  readonly dimension: Dimension
-  readonly rule: RuleName | 'input'
-  readonly operands: readonly GraphNode[]
-  readonly settings: RuleSettings
-  readonly input: InputFacts | undefined
-  readonly naming: Naming
-  #place: number | null | undefined
+  // what a walk looks at stands first: in a large graph it is most of the work to fetch it from memory
   /** Where it stands in the list that it was put into last. */
   #position = 0
+  readonly operands: readonly GraphNode[]
+  readonly value: Decimal
+  readonly rule: RuleName | 'input'
+  readonly input: InputFacts | undefined
+  readonly unit: Unit
+  readonly dimension: Dimension
+  readonly settings: RuleSettings
+  readonly naming: Naming
+  #place: number | null | undefined
 
   constructor(
     value: Decimal,

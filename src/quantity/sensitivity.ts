@@ -56,15 +56,16 @@ function slopesBefore({ links, starts }: Layout, uncertainties: Uncertainties): 
 
 /** Adds to the slopes of the operands of a node what it has of them. */
 function passOn({ nodes, values, links, starts }: Layout, at: number, slopes: Float64Array): void {
-  const node = nodes[at] as Node
-  const operands = links.slice(starts[at], starts[at + 1])
-  const given = operands.map((operand) => values[operand] as number)
-  const partials = rules[node.rule as RuleName].partials(given, values[at] as number, node.settings)
-  for (const [index, operand] of operands.entries()) {
+  const { rule, operands, settings } = nodes[at] as Node
+  const start = starts[at] as number
+  const given = operands.map((_, index) => values[links[start + index] as number] as number)
+  const partials = rules[rule as RuleName].partials(given, values[at] as number, settings)
+  for (let index = 0; index < given.length; index += 1) {
+    const operand = links[start + index] as number
     const known = slopes[operand] as number
     if (Number.isNaN(known)) continue
     const total = known + (slopes[at] as number) * (partials[index] as number)
-    if (!Number.isFinite(total)) throw noDerivative(node)
+    if (!Number.isFinite(total)) throw noDerivative(nodes[at] as Node)
     slopes[operand] = total
   }
 }
