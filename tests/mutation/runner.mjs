@@ -1,0 +1,103 @@
+/**
+ * Runs the tests for Stryker: one mutant, and one test file after the other until one fails. A test file counts as a whole,
+ * with what it works out before its first test: if that throws, the mutant is found out.
+ */
+import { readdirSync } from 'node:fs'
+import { join } from 'node:path'
+import { commonTokens, declareClassPlugin, PluginKind, tokens } from '@stryker-mutator/api/plugin'
+import { DryRunStatus, MutantRunStatus, TestStatus } from '@stryker-mutator/api/test-runner'
+import { Modules } from './modules.mjs'
+import { isSampled } from './sample.mjs'
+import { firstFailure } from './test-file.mjs'
+
+/** Tests of the project's shape, and long ones. */
+const leftOut = /^tests\/(documentation|house|package|fuzz)\/|^tests\/review\/honesty\.test\.ts$/
+
+/** What the instrumented files read and write. */
+globalThis.__stryker__ ??= {}
+const shared = globalThis.__stryker__
+
+class FreshModulesRunner {
+  static inject = tokens(commonTokens.options)
+  #root = process.cwd()
+  #modules = new Modules(this.#root)
+  #times = new Map()
+  #sample
+
+  constructor({ sample }) {
+    this.#sample = sample
+  }
+
+  capabilities() {
+    return { reloadEnvironment: true }
+  }
+
+  async dryRun() {
+    const tests = []
+    for (const id of testFiles(this.#root)) {
+      shared.currentTestId = id
+      tests.push({ id, name: id, fileName: id, ...statusOf(await this.#run(id)), timeSpentMs: this.#times.get(id) })
+    }
+    return { status: DryRunStatus.Complete, tests, mutantCoverage: shared.mutantCoverage }
+  }
+
+  async mutantRun({ activeMutant, testFilter, hitLimit }) {
+    if (!isSampled(fromOne(activeMutant), this.#sample))
+      return { status: MutantRunStatus.Error, errorMessage: 'not sampled' }
+    Object.assign(shared, { activeMutant: activeMutant.id, hitCount: 0, hitLimit })
+    let nrOfTests = 0
+    for (const id of this.#inOrder(testFilter, activeMutant)) {
+      const failureMessage = await this.#run(id)
+      nrOfTests += 1
+      if (shared.hitCount > hitLimit) return { status: MutantRunStatus.Timeout, reason: 'reached far too often' }
+      if (failureMessage !== undefined)
+        return { status: MutantRunStatus.Killed, killedBy: [id], failureMessage, nrOfTests }
+    }
+    return { status: MutantRunStatus.Survived, nrOfTests }
+  }
+
+  /** The tests of the mutant's own folder first, then the quick ones: most mutants are found out soon. */
+  #inOrder(ids, { fileName }) {
+    const [, folder] = /src[\\/](\w+)[\\/]/.exec(fileName) ?? []
+    const rank = (id) => (id.startsWith(`tests/${folder}/`) ? 0 : 1)
+    const time = (id) => this.#times.get(id) ?? 0
+    return [...ids].sort((a, b) => rank(a) - rank(b) || time(a) - time(b))
+  }
+
+  async #run(id) {
+    const start = performance.now()
+    const failure = await firstFailure(this.#modules, this.#root, join(this.#root, id))
+    this.#times.set(id, performance.now() - start)
+    return failure
+  }
+}
+
+function testFiles(root) {
+  return readdirSync(join(root, 'tests'), { recursive: true })
+    .map((path) => `tests/${path.replaceAll('\\', '/')}`)
+    .filter((path) => path.endsWith('.test.ts') && !leftOut.test(path))
+    .sort()
+}
+
+function statusOf(failureMessage) {
+  return failureMessage === undefined ? { status: TestStatus.Success } : { status: TestStatus.Failed, failureMessage }
+}
+
+/** Stryker counts lines and columns from 0 here, and from 1 in its report. */
+function fromOne({ location: { start, end }, ...mutant }) {
+  const next = ({ line, column }) => ({ line: line + 1, column: column + 1 })
+  return { ...mutant, location: { start: next(start), end: next(end) } }
+}
+
+export const strykerPlugins = [declareClassPlugin(PluginKind.TestRunner, 'fresh-modules', FreshModulesRunner)]
+
+export const strykerValidationSchema = {
+  properties: {
+    sample: {
+      description: 'Which mutants are tried.',
+      type: 'object',
+      default: { share: 1, seed: 1 },
+      properties: { share: { type: 'number' }, seed: { type: 'number' } },
+    },
+  },
+}

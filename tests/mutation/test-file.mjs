@@ -1,0 +1,48 @@
+/**
+ * Runs one test file in new modules, up to its first failure. `describe` and `it` are written here, because Vitest
+ * needs most of a second to start for every mutant; what a test expects is judged by Vitest itself.
+ */
+import { readFileSync } from 'node:fs'
+import { dirname, join, resolve } from 'node:path'
+import { chai, expect, expectTypeOf } from 'vitest'
+
+let current = ''
+
+/** Vitest's own would write the file where it is missing, and wants to know its test. */
+chai.util.addMethod(chai.Assertion.prototype, 'toMatchFileSnapshot', function matches(path) {
+  expect(this._obj).toBe(readFileSync(resolve(dirname(current), path), 'utf8'))
+})
+
+/** @returns Nothing where every test passed, otherwise what the first failure says. */
+export async function firstFailure(modules, root, file) {
+  const tests = []
+  const set = modules.newSet({ vitest: vocabulary(tests, () => set.forget()) })
+  current = file
+  try {
+    set.load(join(root, 'tests/setup.ts'))
+    set.load(file)
+    for (const run of tests) await run()
+    return tests.length === 0 ? 'no tests' : undefined
+  } catch (error) {
+    return String(error?.message ?? error)
+  }
+}
+
+/** What test files import from Vitest. */
+function vocabulary(tests, resetModules) {
+  const it = (_name, run) => void tests.push(() => run({ task: { meta: {} } }))
+  const describe = (_name, body) => void body()
+  return {
+    it: Object.assign(it, { each: eachOf(it) }),
+    describe: Object.assign(describe, { each: eachOf(describe) }),
+    expect,
+    expectTypeOf,
+    vi: { resetModules },
+  }
+}
+
+function eachOf(make) {
+  return (cases) => (name, run) => {
+    for (const one of cases) make(name, () => (Array.isArray(one) ? run(...one) : run(one)))
+  }
+}
