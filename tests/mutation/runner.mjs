@@ -36,18 +36,24 @@ class FreshModulesRunner {
     const tests = []
     for (const id of testFiles(this.#root)) {
       shared.currentTestId = id
-      tests.push({ id, name: id, fileName: id, ...statusOf(await this.#run(id)), timeSpentMs: this.#times.get(id) })
+      tests.push({
+        id,
+        name: id,
+        fileName: id,
+        ...statusOf(await this.#run(id, () => true)),
+        timeSpentMs: this.#times.get(id),
+      })
     }
     return { status: DryRunStatus.Complete, tests, mutantCoverage: shared.mutantCoverage }
   }
 
-  async mutantRun({ activeMutant, testFilter, hitLimit }) {
+  async mutantRun({ activeMutant, sandboxFileName, testFilter, hitLimit }) {
     if (!isSampled(fromOne(activeMutant), this.#sample))
       return { status: MutantRunStatus.Error, errorMessage: 'not sampled' }
     Object.assign(shared, { activeMutant: activeMutant.id, hitCount: 0, hitLimit })
     let nrOfTests = 0
     for (const id of this.#inOrder(testFilter, activeMutant)) {
-      const failureMessage = await this.#run(id)
+      const failureMessage = await this.#run(id, (path) => path === sandboxFileName)
       nrOfTests += 1
       if (shared.hitCount > hitLimit) return { status: MutantRunStatus.Timeout, reason: 'reached far too often' }
       if (failureMessage !== undefined)
@@ -64,9 +70,9 @@ class FreshModulesRunner {
     return [...ids].sort((a, b) => rank(a) - rank(b) || time(a) - time(b))
   }
 
-  async #run(id) {
+  async #run(id, isMutated) {
     const start = performance.now()
-    const failure = await firstFailure(this.#modules, this.#root, join(this.#root, id))
+    const failure = await firstFailure(this.#modules, this.#root, join(this.#root, id), isMutated)
     this.#times.set(id, performance.now() - start)
     return failure
   }

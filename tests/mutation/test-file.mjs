@@ -13,10 +13,15 @@ chai.util.addMethod(chai.Assertion.prototype, 'toMatchFileSnapshot', function ma
   expect(this._obj).toBe(readFileSync(resolve(dirname(current), path), 'utf8'))
 })
 
-/** @returns Nothing where every test passed, otherwise what the first failure says. */
-export async function firstFailure(modules, root, file) {
+/**
+ * Runs a test file.
+ *
+ * @param isMutated - Whether the mutants of a file are wanted.
+ * @returns Nothing where every test passed, otherwise what the first failure says.
+ */
+export async function firstFailure(modules, root, file, isMutated) {
   const tests = []
-  const set = modules.newSet({ vitest: vocabulary(tests, () => set.forget()) })
+  const set = modules.newSet({ vitest: vocabulary(tests, () => set.forget()) }, isMutated)
   current = file
   try {
     set.load(join(root, 'tests/setup.ts'))

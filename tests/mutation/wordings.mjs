@@ -8,7 +8,6 @@ import { declareValuePlugin, PluginKind } from '@stryker-mutator/api/plugin'
 const worded = new Set([
   'message',
   'expected',
-  'found',
   'hint',
   'advice',
   'asks',
@@ -16,7 +15,6 @@ const worded = new Set([
   'title',
   'label',
   'source',
-  'text',
   'note',
   'says',
   'description',
