@@ -11,7 +11,7 @@ import { isSampled } from './sample.mjs'
 import { firstFailure } from './test-file.mjs'
 
 /** Tests of the project's shape, and long ones. */
-const leftOut = /^tests\/(documentation|house|package|fuzz)\/|^tests\/review\/honesty\.test\.ts$/
+const leftOut = /^tests\/(documentation|house|package)\/|^tests\/review\/honesty\.test\.ts$/
 
 /** What the instrumented files read and write. */
 globalThis.__stryker__ ??= {}

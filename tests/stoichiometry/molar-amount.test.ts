@@ -57,7 +57,12 @@ describe('the graph', () => {
     expect(molarMass?.naming).toMatchObject({ symbol: 'M', role: 'molar mass', of: 'CuSO4·5H2O' })
     const [mass, perOne] = pure?.operands ?? []
     expect(mass?.naming.role).toBe('mass')
-    expect(perOne?.operands[0]?.naming.role).toBe('assay')
+    expect(perOne?.operands[0]?.naming).toEqual({
+      label: 'assay of CuSO4·5H2O',
+      symbol: 'w',
+      of: 'CuSO4·5H2O',
+      role: 'assay',
+    })
   })
   it('keeps the names of the caller', () => {
     const own = quantity('2.00 g', { label: 'crop of Bench 1' })

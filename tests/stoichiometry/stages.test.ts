@@ -159,6 +159,11 @@ describe('a chain', () => {
       H2SO4: '0.25 mol',
     })
     expect(show(stages[1]?.before ?? [])).toEqual({ KOH: '0.3 mol', H2SO4: '0.15 mol', K2SO4: '0.1 mol' })
+    const more = runStages([neutralise, { ...neutralise, add: { H2SO4: '0.3 mol' } }], {
+      KOH: '0.2 mol',
+      H2SO4: '0.25 mol',
+    })
+    expect(show(more.stages[1]?.before ?? [])).toMatchObject({ H2SO4: '0.45 mol' })
   })
 
   it('begins with nothing but what is added', () => {

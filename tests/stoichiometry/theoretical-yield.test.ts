@@ -64,7 +64,12 @@ describe('the most that can be made', () => {
     })
     const [amount, molarMass] = mass.operands
     expect(molarMass?.naming.role).toBe('molar mass')
-    expect(amount?.naming).toMatchObject({ label: 'theoretical amount of ZnSO4·7H2O', role: 'amount' })
+    expect(amount?.naming).toEqual({
+      label: 'theoretical amount of ZnSO4·7H2O',
+      symbol: 'n',
+      of: 'ZnSO4·7H2O',
+      role: 'amount',
+    })
     expect(amount?.operands.map(({ naming }) => naming.role)).toEqual(['amount', 'mole ratio'])
   })
 
