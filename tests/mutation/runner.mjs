@@ -8,7 +8,7 @@ import { commonTokens, declareClassPlugin, PluginKind, tokens } from '@stryker-m
 import { DryRunStatus, MutantRunStatus, TestStatus } from '@stryker-mutator/api/test-runner'
 import { Modules } from './modules.mjs'
 import { isSampled } from './sample.mjs'
-import { firstFailure } from './test-file.mjs'
+import { compareFiles, firstFailure } from './test-file.mjs'
 
 /** Tests of the project's shape, and long ones. */
 const leftOut = /^tests\/(documentation|house|package)\/|^tests\/review\/honesty\.test\.ts$/
@@ -26,6 +26,10 @@ class FreshModulesRunner {
 
   constructor({ sample }) {
     this.#sample = sample
+  }
+
+  init() {
+    compareFiles()
   }
 
   capabilities() {

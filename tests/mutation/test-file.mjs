@@ -8,10 +8,12 @@ import { chai, expect, expectTypeOf } from 'vitest'
 
 let current = ''
 
-/** Vitest's own would write the file where it is missing, and wants to know its test. */
-chai.util.addMethod(chai.Assertion.prototype, 'toMatchFileSnapshot', function matches(path) {
-  expect(this._obj).toBe(readFileSync(resolve(dirname(current), path), 'utf8'))
-})
+/** Compares with files here: Vitest's own would write the file where it is missing, and wants to know its test. */
+export function compareFiles() {
+  chai.util.addMethod(chai.Assertion.prototype, 'toMatchFileSnapshot', function matches(path) {
+    expect(this._obj).toBe(readFileSync(resolve(dirname(current), path), 'utf8'))
+  })
+}
 
 /**
  * Runs a test file.

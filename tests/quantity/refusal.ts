@@ -5,8 +5,18 @@ export function refusal(call: () => unknown): SaltwrightError {
   try {
     call()
   } catch (error) {
-    if (isSaltwrightError(error)) return error
+    if (isSaltwrightError(error)) return complete(error)
     throw error
   }
   throw new Error('the call was not refused')
+}
+
+/** Whatever an error says, it says in words: no part of it is there and empty. (What it found may be nothing.) */
+function complete(error: SaltwrightError): SaltwrightError {
+  const { message, expected, hint, problems = [] } = error
+  for (const [part, text] of Object.entries({ message, expected, hint })) {
+    if (text?.trim() === '') throw new Error(`${error.code} has nothing to say for ${part}`)
+  }
+  for (const problem of problems) if (problem.message.trim() === '') throw new Error(`${problem.code} says nothing`)
+  return error
 }
