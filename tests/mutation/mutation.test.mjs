@@ -11,7 +11,7 @@ describe('a test file on its own', () => {
   const file = join(root, 'tests/some.test.ts')
   const outcomeOf = async (...lines) => {
     writeFileSync(file, ["import { describe, expect, it } from 'vitest'", ...lines].join('\n'))
-    return firstFailure(new Modules(root), root, file, () => true)
+    return firstFailure(new Modules(root), root, file, () => true, 500)
   }
 
   beforeAll(() => {
@@ -37,6 +37,10 @@ describe('a test file on its own', () => {
     ).toBe('at once')
   })
 
+  it('fails when it goes round for ever', async () => {
+    expect(await outcomeOf("it('a', () => { for (;;); })")).toMatch('timed out')
+  })
+
   it('fails when it has no tests', async () => {
     expect(await outcomeOf("describe('a', () => {})")).toBe('no tests')
   })
@@ -47,8 +51,8 @@ describe('a test file on its own', () => {
       "import { expect, it } from 'vitest'\nimport { next } from './counter.js'\nit('a', () => expect(next()).toBe(1))",
     )
     const modules = new Modules(root)
-    expect(await firstFailure(modules, root, file, () => true)).toBe(undefined)
-    expect(await firstFailure(modules, root, file, () => true)).toBe(undefined)
+    expect(await firstFailure(modules, root, file, () => true, 500)).toBe(undefined)
+    expect(await firstFailure(modules, root, file, () => true, 500)).toBe(undefined)
   })
 })
 

@@ -31,7 +31,6 @@ const all = await new Stryker({
 const mutants = all.filter(({ status }) => status !== 'Ignored').map(withFile)
 const tried = mutants.filter((mutant) => isSampled(mutant, sample))
 
-for (const mutant of tried) if (!isFoundOut(mutant)) console.log(changeOf(mutant))
 console.log(`\n${table()}`)
 
 function withFile(mutant) {
@@ -41,18 +40,6 @@ function withFile(mutant) {
 
 function isFoundOut({ status }) {
   return status === 'Killed' || status === 'Timeout'
-}
-
-/** Where a mutant stands, what stood there, and what it put there. */
-function changeOf({ file, location: { start, end }, mutatorName, replacement, status }) {
-  const lines = readFileSync(file, 'utf8')
-    .split('\n')
-    .slice(start.line - 1, end.line)
-  const last = lines.length - 1
-  lines[last] = lines[last].slice(0, end.column - 1)
-  lines[0] = lines[0].slice(start.column - 1)
-  const brief = (text) => text.replace(/\s+/g, ' ').slice(0, 160)
-  return `${file}:${start.line}:${start.column} ${status} ${mutatorName}\n  - ${brief(lines.join('\n'))}\n  + ${brief(replacement)}`
 }
 
 function table() {

@@ -13,6 +13,9 @@ import { compareFiles, firstFailure } from './test-file.mjs'
 /** Tests of the project's shape, and long ones. */
 const leftOut = /^tests\/(documentation|house|package)\/|^tests\/review\/honesty\.test\.ts$/
 
+/** Milliseconds: no test takes nearly as long, but for a mutant that goes round for ever, or while mutants are counted. */
+const [longest, longestCounting] = [5_000, 60_000]
+
 /** What the instrumented files read and write. */
 globalThis.__stryker__ ??= {}
 const shared = globalThis.__stryker__
@@ -36,17 +39,16 @@ class FreshModulesRunner {
     return { reloadEnvironment: true }
   }
 
+  /** Every file twice: as it is, for its time, and counting which mutants it reaches. */
   async dryRun() {
     const tests = []
     for (const id of testFiles(this.#root)) {
+      await this.#run(id, () => false, longest)
+      const timeSpentMs = this.#times.get(id)
       shared.currentTestId = id
-      tests.push({
-        id,
-        name: id,
-        fileName: id,
-        ...statusOf(await this.#run(id, () => true)),
-        timeSpentMs: this.#times.get(id),
-      })
+      const outcome = statusOf(await this.#run(id, () => true, longestCounting))
+      this.#times.set(id, timeSpentMs)
+      tests.push({ id, name: id, fileName: id, timeSpentMs, ...outcome })
     }
     return { status: DryRunStatus.Complete, tests, mutantCoverage: shared.mutantCoverage }
   }
@@ -57,7 +59,7 @@ class FreshModulesRunner {
     Object.assign(shared, { activeMutant: activeMutant.id, hitCount: 0, hitLimit })
     let nrOfTests = 0
     for (const id of this.#inOrder(testFilter, activeMutant)) {
-      const failureMessage = await this.#run(id, (path) => path === sandboxFileName)
+      const failureMessage = await this.#run(id, (path) => path === sandboxFileName, longest)
       nrOfTests += 1
       if (shared.hitCount > hitLimit) return { status: MutantRunStatus.Timeout, reason: 'reached far too often' }
       if (failureMessage !== undefined)
@@ -74,9 +76,9 @@ class FreshModulesRunner {
     return [...ids].sort((a, b) => rank(a) - rank(b) || time(a) - time(b))
   }
 
-  async #run(id, isMutated) {
+  async #run(id, isMutated, milliseconds) {
     const start = performance.now()
-    const failure = await firstFailure(this.#modules, this.#root, join(this.#root, id), isMutated)
+    const failure = await firstFailure(this.#modules, this.#root, join(this.#root, id), isMutated, milliseconds)
     this.#times.set(id, performance.now() - start)
     return failure
   }

@@ -4,6 +4,7 @@
  */
 import { readFileSync } from 'node:fs'
 import { dirname, join, resolve } from 'node:path'
+import { Script } from 'node:vm'
 import { chai, expect, expectTypeOf } from 'vitest'
 
 let current = ''
@@ -19,21 +20,32 @@ export function compareFiles() {
  * Runs a test file.
  *
  * @param isMutated - Whether the mutants of a file are wanted.
+ * @param milliseconds - How long the file may take up to its first test, and each test up to where it waits.
  * @returns Nothing where every test passed, otherwise what the first failure says.
  */
-export async function firstFailure(modules, root, file, isMutated) {
+export async function firstFailure(modules, root, file, isMutated, milliseconds) {
   const tests = []
   const set = modules.newSet({ vitest: vocabulary(tests, () => set.forget()) }, isMutated)
   current = file
   try {
-    set.load(join(root, 'tests/setup.ts'))
-    set.load(file)
-    for (const run of tests) await run()
+    within(milliseconds, () => {
+      set.load(join(root, 'tests/setup.ts'))
+      set.load(file)
+    })
+    for (const test of tests) await within(milliseconds, test)
     return tests.length === 0 ? 'no tests' : undefined
   } catch (error) {
     return String(error?.message ?? error)
   }
 }
+
+/** Stops what goes round for ever. */
+function within(timeout, run) {
+  globalThis.__run = run
+  return call.runInThisContext({ timeout })
+}
+
+const call = new Script('__run()')
 
 /** What test files import from Vitest. */
 function vocabulary(tests, resetModules) {
