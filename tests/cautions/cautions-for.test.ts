@@ -185,8 +185,7 @@ describe('a gas', () => {
     { gas: 'H2', code: 'hydrogen' },
     { gas: 'NO2', code: 'nitrogen-dioxide' },
     { gas: 'CO2', code: 'gas-evolved' },
-    { gas: 'Cl2', code: 'toxic-gas' },
-    { gas: 'H2S', code: 'toxic-gas' },
+    ...['Cl2', 'H2S', 'SO2', 'NO', 'CO', 'NH3', 'HCN', 'HCl'].map((gas) => ({ gas, code: 'toxic-gas' })),
     { gas: 'N2', code: 'gas-evolved' },
   ])('$gas has the precaution $code', ({ gas, code }) => expect(codes({ gases: [{ gas }] })[0]).toBe(code))
 
@@ -318,6 +317,54 @@ describe('what is done', () => {
     { what: 'a hydrate that is not dried', facts: { product: 'ZnSO4·7H2O' }, code: 'hydrates-not-warm', there: false },
   ] as const)('$what: $code is there: $there', ({ facts, code, there }) => {
     expect(codes(facts as CautionFacts).includes(code)).toBe(there)
+  })
+
+  it.each(['Al', 'Zn', 'Sn', 'Pb'])('%s is dissolved by alkali', (formula) => {
+    expect(codes({ substances: [{ formula }, { formula: 'NaOH' }] })).toContain('metal-in-alkali')
+  })
+
+  it.each(['boil', 'evaporate', 'hot plate', 'burner'] as const)('to %s is to heat', (operation) => {
+    const facts = {
+      operations: [operation],
+      substances: [{ formula: 'C2H5OH', form: 'liquid' }, { formula: 'H2SO4' }],
+    } as const
+    expect(codes(facts)).toContain('flammable-near-heat')
+    expect(codes(facts).includes('not-to-dryness')).toBe(operation !== 'hot plate')
+    expect(codes(facts).includes('bumping')).toBe(operation === 'boil' || operation === 'evaporate')
+  })
+
+  it.each([
+    ['FeO', true],
+    ['Fe2O3', true],
+    ['ZnCO3', true],
+    ['Na2CO3', true],
+    ['Zn', false],
+    ['ZnSO4', false],
+    ['CO2', false],
+    ['NaAlO2', false],
+    ['Ca(HCO3)2', false],
+  ])('%s goes into hot acid as an oxide or a carbonate: %s', (formula, there) => {
+    const facts = { operations: ['boil'], substances: [{ formula }, { formula: 'H2SO4' }] } as const
+    expect(codes(facts).includes('boiling-acid')).toBe(there)
+  })
+
+  it.each(['Cu', 'Ni', 'Co', 'Ba', 'Pb', 'Ag', 'Cr', 'Mn', 'Zn', 'Cd', 'Hg'])(
+    'liquors of %s are collected',
+    (metal) => {
+      const waste = cautionsFor({ substances: [{ formula: `${metal}O` }] }).filter(
+        ({ code }) => code === 'heavy-metals',
+      )
+      expect(waste.map(({ about: metals }) => metals)).toEqual([metal])
+    },
+  )
+
+  it('carries the strength where there is one, and nothing in its place where there is none', () => {
+    const [, stated] = about({ formula: 'H2SO4', form: 'solution', massFraction: '96 %' })
+    expect(stated).toMatchObject({ code: 'acid-into-water' })
+    expect(String(stated?.numbers.strength)).toBe('96 %')
+    const [, unstated] = about({ formula: 'H2SO4', form: 'solution' })
+    expect(unstated?.code).toBe('acid-into-water')
+    expect(Object.keys(unstated?.numbers ?? {})).toEqual([])
   })
 
   it('keeps the metals apart that are not for the sink', () => {

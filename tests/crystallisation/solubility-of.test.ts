@@ -8,6 +8,7 @@ import {
   trySolubilityOf,
 } from '../../src/crystallisation/index.js'
 import { exact, quantity, standardUncertainty } from '../../src/quantity/index.js'
+import { namesIn } from '../quantity/names.js'
 import { refusal } from '../quantity/refusal.js'
 
 describe('a solubility', () => {
@@ -191,6 +192,16 @@ describe('the tables', () => {
       for (const { crystal, celsius } of table.phases)
         expect(solubilityOf(crystal, `${celsius[0] as number} degC`).salt).toBe(table.salt)
     }
+  })
+
+  it('say which solids they have, where another is asked for', () => {
+    expect(refusal(() => solubilityOf('ZnSO4·5H2O', '5 degC')).expected).toBe('ZnSO4·7H2O or ZnSO4·6H2O or ZnSO4·H2O')
+  })
+
+  it('name what was weighed: the crystals where the table says so, else the salt', () => {
+    const weighed = (salt: string): readonly string[] => namesIn(solubilityOf(salt, '25 degC').massRatio)
+    expect(weighed('KCr(SO4)2')).toContain('m, solubility, KCr(SO4)2·12H2O')
+    expect(weighed('ZnSO4')).toContain('m, solubility, ZnSO4')
   })
 
   it('name the solids of a salt', () => {

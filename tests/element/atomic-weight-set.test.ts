@@ -121,6 +121,11 @@ describe('what is not a set of atomic weights', () => {
     )
   })
 
+  it('says of which part it speaks', () => {
+    expect(() => atomicWeightSet(7 as never)).toThrow(/: This is 7 where /)
+    expect(() => atomicWeightSet({ name: 'a', values: {}, extends: 7 } as never)).toThrow(/: extends is 7 where /)
+  })
+
   it('is refused when it extends itself', () => {
     const set: { name: string; values: Record<string, string>; extends?: AtomicWeightSet } = {
       name: 'loop',

@@ -378,6 +378,22 @@ describe('whatever comes in', () => {
     )
   })
 
+  it('what is found is what stands at the place that is named', () => {
+    const side = fc.array(fc.constantFrom(...pieces, 'Cu', 'SO4', '^2-', ' + ', 'n', '?', '__', '1/2', ', ', 'heat'), {
+      maxLength: 5,
+    })
+    fc.assert(
+      fc.property(side, side, (left, right) => {
+        const text = `${left.join('')} -> ${right.join('')}`
+        const outcome = tryParseEquation(text)
+        if (outcome.ok || outcome.error.found === undefined) return
+        const { code, found, position: { start, end } = { start: 0, end: 0 } } = outcome.error
+        if (!/empty|missing-plus/.test(code)) expect([text, found]).toEqual([text, text.slice(start, end)])
+      }),
+      { numRuns: 2000 },
+    )
+  })
+
   it('takes time in proportion to its length', () => {
     for (const unit of ['+ ', '-', '=', '1', '(', ' ', '< ', '^', 'H + ', '2/', '·1 ', '1 ']) {
       const start = performance.now()

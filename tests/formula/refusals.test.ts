@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { type FormulaError, parseFormula, tryParseFormula } from '../../src/formula/index.js'
 
@@ -295,6 +296,39 @@ describe('what is refused', () => {
 
   it('is shortened in the message', () => {
     expect(refusal(`${'x'.repeat(100)}`).message.length).toBeLessThan(120)
+  })
+})
+
+describe('whatever is refused', () => {
+  const pieces = [
+    ...'SO4·()[]^+x.,a₄²⁻{ -:=*',
+    'Cu',
+    'H2O',
+    '2-',
+    'cl',
+    'NA',
+    '1/2',
+    'SO4',
+    '(aq)',
+    'Ac',
+    'Me',
+    'co',
+    '0',
+    'Fe',
+  ]
+  const texts = fc.array(fc.constantFrom(...pieces), { minLength: 1, maxLength: 6 }).map((all) => all.join(''))
+
+  it('what is found is what stands at the place that is named, and what is suggested can be read', () => {
+    fc.assert(
+      fc.property(texts, (text) => {
+        const outcome = tryParseFormula(text)
+        if (outcome.ok) return
+        const { code, found, hint = '', position: { start, end } = { start: 0, end: 0 } } = outcome.error
+        if (end > start && code !== 'formula/empty') expect([text, found]).toEqual([text, text.slice(start, end)])
+        if (/^\S+\?$/.test(hint)) expect([hint, tryParseFormula(hint.slice(0, -1)).ok]).toEqual([hint, true])
+      }),
+      { numRuns: 3000 },
+    )
   })
 })
 
