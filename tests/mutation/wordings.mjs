@@ -4,7 +4,7 @@
  */
 import { declareValuePlugin, PluginKind } from '@stryker-mutator/api/plugin'
 
-/** Properties that hold what people read. Codes, positions, units, symbols and roles are not among them. */
+/** Properties and parameters that hold what people read. Codes, positions, units, symbols and roles are not among them. */
 const worded = new Set([
   'message',
   'expected',
@@ -18,6 +18,8 @@ const worded = new Set([
   'note',
   'says',
   'description',
+  'what',
+  'words',
 ])
 /** What a wording is put together with on its way into a property. */
 const joining = new Set(['ConditionalExpression', 'LogicalExpression', 'BinaryExpression', 'TemplateLiteral'])
@@ -50,9 +52,16 @@ function isCompared({ parent }) {
   return parent.type === 'SwitchCase' || (parent.type === 'BinaryExpression' && comparing.has(parent.operator))
 }
 
-function isWorded({ node, parent, parentPath }) {
+function isWorded({ node, parent, parentPath, scope }) {
   if (parent.type === 'ObjectProperty') return parent.value === node && worded.has(parent.key.name)
+  if (parent.type === 'CallExpression') return worded.has(parameterFor(node, parent, scope))
   return joining.has(parent.type) && !isCompared({ parent }) && parent.test !== node && isWorded(parentPath)
+}
+
+/** What a function of the same file calls this argument. */
+function parameterFor(argument, call, scope) {
+  const called = scope.getBinding(call.callee.name)?.path.node
+  return called?.params?.[call.arguments.indexOf(argument)]?.name
 }
 
 /** Two words with a space between them, and no sign of a unit or of markup. */
