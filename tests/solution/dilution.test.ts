@@ -46,13 +46,13 @@ describe('three numbers give the fourth', () => {
 
 describe('mixing with water', () => {
   it.each([
-    ['H2SO4', 'acid into water'],
-    ['C2H4O2', 'acid into water'],
-    ['NaOH', 'alkali into water'],
-    ['NH3', 'alkali into water'],
+    ...['H2SO4', 'HCl', 'HNO3', 'H3PO4', 'CH3COOH', 'C2H4O2', 'HClO4', 'HF', 'HBr', 'HI', 'HCOOH'].map(
+      (acid) => [acid, 'acid into water'] as const,
+    ),
+    ...['NaOH', 'KOH', 'LiOH', 'NH3', 'NH4OH'].map((alkali) => [alkali, 'alkali into water'] as const),
     ['CuSO4', 'stock into water'],
     [undefined, 'stock into water'],
-  ])('%s: %s', (substance, order) => {
+  ] as const)('%s: %s', (substance, order) => {
     const mixed = dilution({ from: '2 mol/L', to: '1 mol/L', volume: '10 mL', substance })
     expect(mixed.order).toBe(order)
     expect(mixed.caution).toMatch(/^Add the (acid|alkali|stock solution) slowly to most of the water/)

@@ -6,6 +6,26 @@ describe('the systematic name', () => {
   it.each(bothWays)('of %s is %s', (formula, name) => expect(systematicName(formula)).toBe(name))
 
   it.each([
+    // oxoanions that do not join, and that do
+    ['KMg(NO3)3', 'magnesium potassium trinitrate'],
+    ['KMg(NO2)3', 'magnesium potassium trinitrite'],
+    ['KMg(ClO3)3', 'magnesium potassium trichlorate'],
+    ['KMg(ClO4)3', 'magnesium potassium triperchlorate'],
+    ['KMg(BrO3)3', 'magnesium potassium tribromate'],
+    ['KMg(IO3)3', 'magnesium potassium triiodate'],
+    ['KMg(HCOO)3', 'magnesium potassium triformate'],
+    ['KMg(CH3COO)3', 'magnesium potassium triacetate'],
+    ['KMg(SCN)3', 'magnesium potassium trithiocyanate'],
+    ['KAl(SO4)2', 'aluminium potassium bis(sulfate)'],
+    // cations and anions with oxygen
+    ['UO2SO4', 'dioxidouranium(VI) sulfate'],
+    ['NpO2Cl2', 'dioxidoneptunium(VI) chloride'],
+    ['PuO2Cl2', 'dioxidoplutonium(VI) chloride'],
+    ['VOSO4', 'oxidovanadium(IV) sulfate'],
+    ['TiOSO4', 'oxidotitanium(IV) sulfate'],
+    ['ZrOCl2', 'oxidozirconium(IV) chloride'],
+    ['NaOBr', 'sodium hypobromite'],
+    ['NaOI', 'sodium hypoiodite'],
     // other ways to write the same
     ['CuSO4.5H2O', 'copper(II) sulfate pentahydrate'],
     ['NaC2H3O2', 'sodium acetate'],

@@ -1,0 +1,31 @@
+import { describe, expect, it } from 'vitest'
+import { hillFormula } from '../../src/formula/index.js'
+
+const guests = 'H2O (H2O) D2O NH3 (NH3) H2O2 HF HCl HNO3 CO2 SO2 CH3OH C2H5OH H20'.split(' ')
+
+describe('a full stop behind a formula that is no salt', () => {
+  it.each(guests)('and before %s begins a part', (guest) => {
+    const parts = hillFormula(`XeF2·4${guest}`)
+    expect(hillFormula(`XeF2.4${guest}`)).toBe(parts)
+    expect(hillFormula(`XeF2.4 ${guest}`)).toBe(parts)
+    expect(hillFormula(`[XeF2.4${guest}]2`)).toBe(hillFormula(`[XeF2·4${guest}]2`))
+  })
+
+  it.each(['Xe', 'HFe', 'CO22', 'HCl2', 'SO23'])('and before %s is a decimal point', (other) => {
+    expect(hillFormula(`XeF2.4${other}`)).toBe(hillFormula(`XeF12/5${other}`))
+  })
+})
+
+it.each([
+  ['FeO1.5', 'FeO1.5'],
+  ['Fe0.95O', 'Fe0.95O'],
+  ['Fe.95O', 'Fe0.95O'],
+  ['FeO2.05', 'FeO2.05'],
+  ['FeO₁.₅', 'FeO1.5'],
+  ['Fe2.5.5H2O', 'Fe2H11O5.5'],
+  ['CuSO4.5H2O.2NH3', 'CuH16N2O9S'],
+  ['XeF2.4·H2O', 'F2.4H2OXe'],
+  ['MgSO4.2KCl', 'Cl2K2MgO4S'],
+  ['MgSO4.2C5H5N', 'C10H10MgN2O4S'],
+  ['Fe3.5KCl', 'ClFe3.5K'],
+])('%s has the atoms %s', (text, atoms) => expect(hillFormula(text)).toBe(atoms))
