@@ -11,7 +11,7 @@ describe('a test file on its own', () => {
   const file = join(root, 'tests/some.test.ts')
   const outcomeOf = async (...lines) => {
     writeFileSync(file, ["import { describe, expect, it } from 'vitest'", ...lines].join('\n'))
-    return firstFailure(new Modules(root), root, file, () => true, 500)
+    return firstFailure(new Modules(root), root, [file], () => true, 500)
   }
 
   beforeAll(() => {
@@ -51,8 +51,8 @@ describe('a test file on its own', () => {
       "import { expect, it } from 'vitest'\nimport { next } from './counter.js'\nit('a', () => expect(next()).toBe(1))",
     )
     const modules = new Modules(root)
-    expect(await firstFailure(modules, root, file, () => true, 500)).toBe(undefined)
-    expect(await firstFailure(modules, root, file, () => true, 500)).toBe(undefined)
+    expect(await firstFailure(modules, root, [file], () => true, 500)).toBe(undefined)
+    expect(await firstFailure(modules, root, [file], () => true, 500)).toBe(undefined)
   })
 })
 

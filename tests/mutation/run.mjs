@@ -4,6 +4,7 @@
  * The whole takes hours; `--share 0.1` tries a tenth of the mutants, chosen by `--seed`, and gives the score with its
  * 95 % interval.
  */
+import { spawnSync } from 'node:child_process'
 import { readFileSync } from 'node:fs'
 import { relative } from 'node:path'
 import { parseArgs } from 'node:util'
@@ -21,6 +22,8 @@ const { values, positionals: topics } = parseArgs({
 const sample = { share: Number(values.share), seed: Number(values.seed) }
 const settings = JSON.parse(readFileSync('.config/stryker.json', 'utf8'))
 const chosen = topics.length === 0 ? ['src/**/*.ts'] : topics.map((topic) => `src/${topic}/**/*.ts`)
+
+spawnSync(process.execPath, ['tests/documentation/extract-examples.mjs'], { stdio: 'inherit' })
 
 const all = await new Stryker({
   ...settings,

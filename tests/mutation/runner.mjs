@@ -10,7 +10,8 @@ import { Modules } from './modules.mjs'
 import { isSampled } from './sample.mjs'
 import { compareFiles, firstFailure } from './test-file.mjs'
 
-/** Tests of the project's shape, and long ones. */
+/** Tests of the project's shape, and long ones; the examples of the documentation are short, and run together. */
+const examples = 'tests/documentation/generated'
 const leftOut = /^tests\/(documentation|house|package)\/|^tests\/review\/honesty\.test\.ts$/
 
 /** Milliseconds: no test takes nearly as long, but for a mutant that goes round for ever, or while mutants are counted. */
@@ -42,7 +43,7 @@ class FreshModulesRunner {
   /** Every file twice: as it is, for its time, and counting which mutants it reaches. */
   async dryRun() {
     const tests = []
-    for (const id of testFiles(this.#root)) {
+    for (const id of [...testFiles(this.#root, 'tests').filter((file) => !leftOut.test(file)), examples]) {
       await this.#run(id, () => false, longest)
       const timeSpentMs = this.#times.get(id)
       shared.currentTestId = id
@@ -78,16 +79,17 @@ class FreshModulesRunner {
 
   async #run(id, isMutated, milliseconds) {
     const start = performance.now()
-    const failure = await firstFailure(this.#modules, this.#root, join(this.#root, id), isMutated, milliseconds)
+    const files = (id === examples ? testFiles(this.#root, examples) : [id]).map((file) => join(this.#root, file))
+    const failure = await firstFailure(this.#modules, this.#root, files, isMutated, milliseconds)
     this.#times.set(id, performance.now() - start)
     return failure
   }
 }
 
-function testFiles(root) {
-  return readdirSync(join(root, 'tests'), { recursive: true })
-    .map((path) => `tests/${path.replaceAll('\\', '/')}`)
-    .filter((path) => path.endsWith('.test.ts') && !leftOut.test(path))
+function testFiles(root, folder) {
+  return readdirSync(join(root, folder), { recursive: true })
+    .map((path) => `${folder}/${path.replaceAll('\\', '/')}`)
+    .filter((path) => path.endsWith('.test.ts'))
     .sort()
 }
 

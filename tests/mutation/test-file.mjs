@@ -17,21 +17,21 @@ export function compareFiles() {
 }
 
 /**
- * Runs a test file.
+ * Runs a test file, or several in one set of modules.
  *
  * @param isMutated - Whether the mutants of a file are wanted.
- * @param milliseconds - How long the file may take up to its first test, and each test up to where it waits.
+ * @param milliseconds - How long a file may take up to its first test, and each test up to where it waits.
  * @returns Nothing where every test passed, otherwise what the first failure says.
  */
-export async function firstFailure(modules, root, file, isMutated, milliseconds) {
+export async function firstFailure(modules, root, files, isMutated, milliseconds) {
   const tests = []
   const set = modules.newSet({ vitest: vocabulary(tests, () => set.forget()) }, isMutated)
-  current = file
   try {
-    within(milliseconds, () => {
-      set.load(join(root, 'tests/setup.ts'))
-      set.load(file)
-    })
+    within(milliseconds, () => set.load(join(root, 'tests/setup.ts')))
+    for (const file of files) {
+      current = file
+      within(milliseconds, () => set.load(file))
+    }
     for (const test of tests) await within(milliseconds, test)
     return tests.length === 0 ? 'no tests' : undefined
   } catch (error) {
