@@ -1,57 +1,60 @@
 import * as z from 'zod/mini'
 import type { CalculationDocument, QuantityDocument } from '../quantity/index.js'
 
-const decimal = /* @__PURE__ */ z.string().check(z.regex(/^-?\d+(?:\.\d+)?(?:e[+-]?\d+)?$/), z.maxLength(200))
-const text = /* @__PURE__ */ z.string().check(z.maxLength(2000))
-const name = /* @__PURE__ */ z.string().check(z.minLength(1), z.maxLength(2000))
-const position = /* @__PURE__ */ z.int().check(z.nonnegative())
-const ties = /* @__PURE__ */ z.enum(['half-even', 'half-up'])
-const names = {
-  label: /* @__PURE__ */ z.optional(text),
-  symbol: /* @__PURE__ */ z.optional(text),
-  of: /* @__PURE__ */ z.optional(text),
-  role: /* @__PURE__ */ z.optional(text),
-}
-
-const measurement = /* @__PURE__ */ z.strictObject({
-  kind: z.enum(['measured', 'exact', 'constant']),
-  place: z.int().check(z.gte(-200), z.lte(200)),
-  ambiguous: z.optional(z.literal(true)),
-  uncertainty: z.optional(
-    z.strictObject({
-      standard: decimal,
-      distribution: z.enum(['normal', 'rectangular', 'triangular', 'arcsine']),
-      degreesOfFreedom: z.optional(z.number().check(z.positive())),
-    }),
-  ),
-  id: z.optional(name),
+const decimal = () => z.string().check(z.regex(/^-?\d+(?:\.\d+)?(?:e[+-]?\d+)?$/), z.maxLength(200))
+const text = () => z.string().check(z.maxLength(2000))
+const name = () => z.string().check(z.minLength(1), z.maxLength(2000))
+const position = () => z.int().check(z.nonnegative())
+const ties = () => z.enum(['half-even', 'half-up'])
+const names = () => ({
+  label: z.optional(text()),
+  symbol: z.optional(text()),
+  of: z.optional(text()),
+  role: z.optional(text()),
 })
 
-const settings = /* @__PURE__ */ z.strictObject({
-  factor: z.optional(decimal),
-  inverse: z.optional(z.literal(true)),
-  offset: z.optional(decimal),
-  counts: z.optional(z.array(decimal)),
-  exponent: z.optional(z.int().check(z.gte(-20), z.lte(20))),
-  rounding: z.optional(
-    z.union([
-      z.strictObject({ figures: z.int().check(z.gte(1), z.lte(30)), ties }),
-      z.strictObject({ step: decimal, ties }),
-    ]),
-  ),
-})
-
-const node = /* @__PURE__ */ z.union([
-  z.strictObject({ ...names, measurement: position, value: decimal, unit: name }),
+const measurement = () =>
   z.strictObject({
-    ...names,
-    rule: name,
-    operands: z.array(position),
-    settings: z.optional(settings),
-    value: decimal,
-    unit: name,
-  }),
-])
+    kind: z.enum(['measured', 'exact', 'constant']),
+    place: z.int().check(z.gte(-200), z.lte(200)),
+    ambiguous: z.optional(z.literal(true)),
+    uncertainty: z.optional(
+      z.strictObject({
+        standard: decimal(),
+        distribution: z.enum(['normal', 'rectangular', 'triangular', 'arcsine']),
+        degreesOfFreedom: z.optional(z.number().check(z.positive())),
+      }),
+    ),
+    id: z.optional(name()),
+  })
+
+const settings = () =>
+  z.strictObject({
+    factor: z.optional(decimal()),
+    inverse: z.optional(z.literal(true)),
+    offset: z.optional(decimal()),
+    counts: z.optional(z.array(decimal())),
+    exponent: z.optional(z.int().check(z.gte(-20), z.lte(20))),
+    rounding: z.optional(
+      z.union([
+        z.strictObject({ figures: z.int().check(z.gte(1), z.lte(30)), ties: ties() }),
+        z.strictObject({ step: decimal(), ties: ties() }),
+      ]),
+    ),
+  })
+
+const node = () =>
+  z.union([
+    z.strictObject({ ...names(), measurement: position(), value: decimal(), unit: name() }),
+    z.strictObject({
+      ...names(),
+      rule: name(),
+      operands: z.array(position()),
+      settings: z.optional(settings()),
+      value: decimal(),
+      unit: name(),
+    }),
+  ])
 
 /**
  * The shape of a quantity as a JSON document, as a schema that other software can compose; `quantityJsonSchema` is the same as JSON
@@ -66,15 +69,17 @@ const node = /* @__PURE__ */ z.union([
  * quantitySchema.safeParse({ value: 3.98, unit: 'g' }).success // => false
  * ```
  */
-export const quantitySchema: z.ZodMiniType<QuantityDocument> = /* @__PURE__ */ z.strictObject({
-  format: z.literal('saltwright/quantity@1'),
-  value: decimal,
-  unit: name,
-  significantFigures: z.optional(z.int().check(z.gte(0), z.lte(200))),
-  place: z.optional(z.int().check(z.gte(-200), z.lte(200))),
-  exact: z.optional(z.literal(true)),
-  uncertainty: z.optional(decimal),
-}) as never
+export const quantitySchema: z.ZodMiniType<QuantityDocument> = /* @__PURE__ */ z.lazy(() =>
+  z.strictObject({
+    format: z.literal('saltwright/quantity@1'),
+    value: decimal(),
+    unit: name(),
+    significantFigures: z.optional(z.int().check(z.gte(0), z.lte(200))),
+    place: z.optional(z.int().check(z.gte(-200), z.lte(200))),
+    exact: z.optional(z.literal(true)),
+    uncertainty: z.optional(decimal()),
+  }),
+) as never
 
 /**
  * The shape of quantities with their origin as a JSON document; `calculationJsonSchema` is the same as JSON Schema. Whether the rules fit
@@ -89,12 +94,14 @@ export const quantitySchema: z.ZodMiniType<QuantityDocument> = /* @__PURE__ */ z
  * calculationSchema.safeParse(calculationToJSON([net])).success // => true
  * ```
  */
-export const calculationSchema: z.ZodMiniType<CalculationDocument> = /* @__PURE__ */ z.strictObject({
-  format: z.literal('saltwright/calculation@1'),
-  measurements: z.array(measurement),
-  nodes: z.array(node).check(z.minLength(1)),
-  results: z.array(position).check(z.minLength(1)),
-}) as never
+export const calculationSchema: z.ZodMiniType<CalculationDocument> = /* @__PURE__ */ z.lazy(() =>
+  z.strictObject({
+    format: z.literal('saltwright/calculation@1'),
+    measurements: z.array(measurement()),
+    nodes: z.array(node()).check(z.minLength(1)),
+    results: z.array(position()).check(z.minLength(1)),
+  }),
+) as never
 
 /**
  * The shape of a quantity as JSON Schema, for software in other languages.

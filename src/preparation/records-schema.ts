@@ -3,11 +3,8 @@ import { type ConstantMassCriterionName, constantMassCriteria } from '../product
 import type { Records } from './records.js'
 import { formulaText, readingOf, shareText, words } from './schema-parts.js'
 
-const mass = /* @__PURE__ */ z.optional(readingOf('mass'))
-const tare = /* @__PURE__ */ z.union([
-  readingOf('mass'),
-  z.array(readingOf('mass')).check(z.minLength(1), z.maxLength(100)),
-])
+const mass = () => z.optional(readingOf('mass'))
+const tare = () => z.union([readingOf('mass'), z.array(readingOf('mass')).check(z.minLength(1), z.maxLength(100))])
 
 /**
  * The shape of records as JSON, as a schema that other software can compose; `recordsJsonSchema` is the same as JSON Schema.
@@ -19,42 +16,44 @@ const tare = /* @__PURE__ */ z.union([
  * recordsSchema.safeParse({ format: 'saltwright/records@1', product: { mass: '8.1 g' } }).success // => true
  * ```
  */
-export const recordsSchema: z.ZodMiniType<Records> = /* @__PURE__ */ z.strictObject({
-  format: z.literal('saltwright/records@1'),
-  bench: z.optional(words()),
-  notes: z.optional(z.array(words())),
-  supplies: z.optional(
-    z.array(
-      z.strictObject({
-        substance: formulaText(),
-        stage: z.optional(words()),
-        gross: mass,
-        tare: mass,
-        mass,
-        volume: z.optional(readingOf('volume')),
-        assay: z.optional(shareText()),
-        concentration: z.optional(readingOf('amountConcentration')),
-      }),
+export const recordsSchema: z.ZodMiniType<Records> = /* @__PURE__ */ z.lazy(() =>
+  z.strictObject({
+    format: z.literal('saltwright/records@1'),
+    bench: z.optional(words()),
+    notes: z.optional(z.array(words())),
+    supplies: z.optional(
+      z.array(
+        z.strictObject({
+          substance: formulaText(),
+          stage: z.optional(words()),
+          gross: mass(),
+          tare: mass(),
+          mass: mass(),
+          volume: z.optional(readingOf('volume')),
+          assay: z.optional(shareText()),
+          concentration: z.optional(readingOf('amountConcentration')),
+        }),
+      ),
     ),
-  ),
-  product: z.strictObject({
-    gross: mass,
-    tare: z.optional(tare),
-    mass,
-    series: z.optional(z.array(readingOf('mass')).check(z.minLength(1), z.maxLength(100))),
-    constancy: z.optional(
-      z.union([
-        z.enum(Object.keys(constantMassCriteria) as [ConstantMassCriterionName]),
-        z.strictObject({ within: readingOf('mass') }),
-      ]),
-    ),
-    vessels: z.optional(
-      z.array(z.strictObject({ gross: readingOf('mass'), tare })).check(z.minLength(1), z.maxLength(100)),
-    ),
-    mayBeIncluded: z.optional(z.array(readingOf('mass'))),
-    purity: z.optional(shareText()),
+    product: z.strictObject({
+      gross: mass(),
+      tare: z.optional(tare()),
+      mass: mass(),
+      series: z.optional(z.array(readingOf('mass')).check(z.minLength(1), z.maxLength(100))),
+      constancy: z.optional(
+        z.union([
+          z.enum(Object.keys(constantMassCriteria) as [ConstantMassCriterionName]),
+          z.strictObject({ within: readingOf('mass') }),
+        ]),
+      ),
+      vessels: z.optional(
+        z.array(z.strictObject({ gross: readingOf('mass'), tare: tare() })).check(z.minLength(1), z.maxLength(100)),
+      ),
+      mayBeIncluded: z.optional(z.array(readingOf('mass'))),
+      purity: z.optional(shareText()),
+    }),
   }),
-}) as never
+) as never
 
 /**
  * The shape of records as JSON Schema (draft 2020-12).

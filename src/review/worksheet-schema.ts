@@ -18,11 +18,13 @@ const longest = 200
  * filledWorksheetSchema.safeParse({ format: 'saltwright/worksheet@1', answers: { 'mass-of-ZnO': '3.255 g' } }).success // => true
  * ```
  */
-export const filledWorksheetSchema: z.ZodMiniType<FilledWorksheet> = /* @__PURE__ */ z.strictObject({
-  format: z.literal('saltwright/worksheet@1'),
-  bench: z.optional(words()),
-  answers: z.record(z.string().check(z.maxLength(longest)), z.string().check(z.maxLength(longest))),
-}) as never
+export const filledWorksheetSchema: z.ZodMiniType<FilledWorksheet> = /* @__PURE__ */ z.lazy(() =>
+  z.strictObject({
+    format: z.literal('saltwright/worksheet@1'),
+    bench: z.optional(words()),
+    answers: z.record(z.string().check(z.maxLength(longest)), z.string().check(z.maxLength(longest))),
+  }),
+) as never
 
 /**
  * The shape of a filled worksheet as JSON Schema, for other software.
