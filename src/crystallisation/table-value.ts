@@ -32,14 +32,22 @@ function printedMass(table: SolubilityTable, phase: PhaseSolubility, index: numb
   return asDimension(mass, 'mass')
 }
 
-const water: Quantity<'mass'> = /* @__PURE__ */ exact('100 g', { label: '100 g of water', symbol: 'm', of: 'H2O' })
-const solution: Quantity<'mass'> = /* @__PURE__ */ exact('100 g', { label: '100 g of solution', symbol: 'm' })
+const water = { label: '100 g of water', symbol: 'm', of: 'H2O' }
+const solution = { label: '100 g of solution', symbol: 'm' }
+/** What tables are for, filled when first asked: one input wherever it occurs. */
+const made: Map<unknown, Quantity<'mass'>> = /* @__PURE__ */ new Map()
+
+function hundredGrams(of: typeof water | typeof solution): Quantity<'mass'> {
+  const known = made.get(of) ?? exact('100 g', of)
+  made.set(of, known)
+  return known
+}
 
 function perWater(table: SolubilityTable, phase: PhaseSolubility, mass: Quantity<'mass'>): Quantity<'ratio'> {
-  if (table.per === '100 g of water') return mass.dividedBy(water)
-  if (table.per === '100 g of solution') return mass.dividedBy(solution.minus(mass))
+  if (table.per === '100 g of water') return mass.dividedBy(hundredGrams(water))
+  if (table.per === '100 g of solution') return mass.dividedBy(hundredGrams(solution).minus(mass))
   const salt = mass.times(anhydrousFraction(phase.crystal))
-  return salt.dividedBy(water.plus(mass.minus(salt)))
+  return salt.dividedBy(hundredGrams(water).plus(mass.minus(salt)))
 }
 
 /** Mass of the anhydrous salt per mass of the crystals; one where the crystals hold no water. */

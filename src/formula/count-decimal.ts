@@ -1,20 +1,24 @@
 import { Decimal } from '../decimal.js'
 
-/** The decimals of most counts: made once, and frozen because all formulas share them. */
-const small: readonly Decimal[] = /* @__PURE__ */ listDecimals()
+/** The decimals of most counts, filled when first asked. */
+const small: Decimal[] = []
 
 /** The decimal of a count: exact where it terminates within 34 digits, else rounded there. */
 export function countDecimal(top: number, bottom: number): Decimal {
-  if (bottom === 1) return top < small.length ? (small[top] as Decimal) : new Decimal(top)
+  if (bottom === 1) return top < 100 ? smallDecimal(top) : new Decimal(top)
   const million = top * (1_000_000 / bottom)
   const terminates = 1_000_000 % bottom === 0 && million <= Number.MAX_SAFE_INTEGER
   return terminates ? new Decimal(`${million}e-6`) : new Decimal(top).div(bottom)
 }
 
-function listDecimals(): Decimal[] {
-  return Array.from({ length: 100 }, (_, count) => {
-    const decimal = new Decimal(count)
-    Object.freeze(decimal.d)
-    return Object.freeze(decimal)
-  })
+function smallDecimal(count: number): Decimal {
+  const known = small[count] ?? frozen(new Decimal(count))
+  small[count] = known
+  return known
+}
+
+/** All formulas share it. */
+function frozen(decimal: Decimal): Decimal {
+  Object.freeze(decimal.d)
+  return Object.freeze(decimal)
 }
