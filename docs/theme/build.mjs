@@ -11,6 +11,7 @@ const path = (name) => fileURLToPath(new URL(name, root))
 const { version } = releaseOf(readFileSync(path('CITATION.cff'), 'utf8'))
 
 mkdirSync(path('reports'), { recursive: true })
+run(process.execPath, ['.config/rollup.mjs'])
 run('tsup', ['--silent'])
 run(process.execPath, ['docs/schemas/build.mjs'])
 comparePublishedValues()
@@ -48,7 +49,6 @@ async function bundleLibrary() {
     globalName: 'saltwrightExamples',
     target: 'es2022',
     logLevel: 'warning',
-    logOverride: { 'ignored-bare-import': 'silent' }, // chunks that only hold what nobody uses
   })
 }
 

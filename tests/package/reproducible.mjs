@@ -13,7 +13,7 @@ const files = execFileSync('git', ['ls-files', '-coz', '--exclude-standard'], { 
   .split('\0')
   .filter(Boolean)
 const needed = files.filter((file) =>
-  /^(src\/|package.*\.json$|ts[a-z.]*$|tsconfig\.json$|README\.md$|LICENSE$)/.test(file),
+  /^(src\/|\.config\/rollup\.mjs$|package.*\.json$|ts[a-z.]*$|tsconfig\.json$|README\.md$|LICENSE$)/.test(file),
 )
 const [one, other] = ['one', 'another'].map(packed)
 
@@ -28,6 +28,7 @@ function packed(name) {
   try {
     for (const file of needed) cpSync(join(root, file), join(folder, file), { recursive: true })
     symlinkSync(join(root, 'node_modules'), join(folder, 'node_modules'))
+    execFileSync(process.execPath, ['.config/rollup.mjs'], { cwd: folder, stdio: 'inherit' })
     execFileSync('npx', ['tsup', '--silent'], { cwd: folder, stdio: 'inherit' })
     const [{ filename }] = JSON.parse(execFileSync('npm', ['pack', '--json'], { cwd: folder, encoding: 'utf8' }))
     const hash = createHash('sha256')
