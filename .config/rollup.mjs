@@ -25,6 +25,13 @@ const upper = topics.slice(topics.indexOf('cautions'))
 /** Lists of topics that have a file of their own, called after the first, for what no other topic below `upper` needs. */
 const apart = [['quantity'], ['formula'], ['equation', 'stoichiometry'], ['solution'], ['crystallisation'], ['product']]
 
+/** Files of what a low topic needs and others too, the lowest first. */
+const shared = [
+  ['quantity', 'ground'],
+  ['element', 'weights'],
+  ['formula', 'reading'],
+]
+
 rmSync(path('dist'), { recursive: true, force: true })
 const bundle = await rollup({
   input: { index: 'door:', ...Object.fromEntries(topics.map((topic) => [`${topic}/index`, `door:${topic}/`])) },
@@ -98,12 +105,12 @@ function reached(fileName, modules, found = new Set()) {
   return found
 }
 
-/** What several topics need is in `common`, or in `ground` where `quantity` is one of them. */
+/** What several topics need is with the lowest of them, so that its door loads no more than it needs, else in `common`. */
 function fileFor(needing) {
   const lower = needing.filter((topic) => !upper.includes(topic))
   if (lower.length === 0) return needing.includes('cautions') ? 'cautions' : 'preparation'
   const own = apart.find((list) => lower.every((topic) => list.includes(topic)))
-  return own?.[0] ?? (lower.includes('quantity') ? 'ground' : 'common')
+  return own?.[0] ?? shared.find(([topic]) => lower.includes(topic))?.[1] ?? 'common'
 }
 
 /** Names and lines stay as they are, for whoever debugs; comments are in the declarations. All in ASCII, which is read faster. */
