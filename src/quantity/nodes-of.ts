@@ -5,7 +5,12 @@ import { walk } from './walk.js'
 /** The nodes of one graph or several, each once, operands before what is made from them. */
 export function nodesOf(...roots: readonly Node[]): readonly Node[] {
   const nodes: Node[] = []
-  for (const root of roots) collect(root, nodes, (node) => append(nodes, node))
+  for (const root of roots)
+    walk(root, {
+      below: ({ operands }) => operands,
+      isDone: (node) => positionIn(nodes, node) >= 0,
+      finish: (node) => append(nodes, node),
+    })
   return nodes
 }
 
@@ -14,26 +19,32 @@ export interface Layout {
   /** The nodes, each once, operands before what is made from them. */
   readonly nodes: readonly Node[]
   /** Their values. */
-  readonly values: readonly number[]
+  readonly values: Float64Array
   /** The positions of the operands of the first node, then of those of the second, and so on. */
-  readonly links: readonly number[]
+  readonly links: Int32Array
   /** Where among the links those of each node start, and after the last one where they end. */
-  readonly starts: readonly number[]
+  readonly starts: Int32Array
 }
 
 /** The graph of a node in lists, the node itself the last. */
 export function layOut(root: Node): Layout {
-  const nodes: Node[] = []
-  const [values, links, starts]: [number[], number[], number[]] = [[], [], [0]]
-  collect(root, nodes, (node) => {
-    append(nodes, node)
-    values.push(toDouble(node.value))
-    for (const operand of node.operands) links.push(positionIn(nodes, operand))
-    starts.push(links.length)
-  })
+  const nodes = nodesOf(root)
+  const starts = startsOf(nodes)
+  const values = new Float64Array(nodes.length)
+  const links = new Int32Array(starts[nodes.length] as number)
+  for (let at = 0; at < nodes.length; at += 1) {
+    const { value, operands } = nodes[at] as Node
+    values[at] = toDouble(value)
+    const start = starts[at] as number
+    for (let index = 0; index < operands.length; index += 1)
+      links[start + index] = positionIn(nodes, operands[index] as Node)
+  }
   return { nodes, values, links, starts }
 }
 
-function collect(root: Node, nodes: readonly Node[], finish: (node: Node) => void): void {
-  walk(root, { below: ({ operands }) => operands, isDone: (node) => positionIn(nodes, node) >= 0, finish })
+function startsOf(nodes: readonly Node[]): Int32Array {
+  const starts = new Int32Array(nodes.length + 1)
+  for (let at = 0; at < nodes.length; at += 1)
+    starts[at + 1] = (starts[at] as number) + (nodes[at] as Node).operands.length
+  return starts
 }
