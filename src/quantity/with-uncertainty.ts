@@ -5,6 +5,7 @@ import { spreadIn } from './combine.js'
 import { openInputs } from './input-uncertainty.js'
 import { type Node, nodeLike, nodeOf } from './node.js'
 import { nodesOf } from './nodes-of.js'
+import { longest } from './numeral-error.js'
 import type { UncertaintyOptions } from './propagation.js'
 import type { Quantity } from './quantity.js'
 import { QuantityError } from './quantity-error.js'
@@ -42,8 +43,8 @@ export interface WithUncertaintyOptions extends UncertaintyOptions {
  * @param q - Any quantity.
  * @param options - Which uncertainty, in which form, with how many digits.
  * @returns The text; {@link quantity} reads it back.
- * @throws {@link QuantityError} `quantity/unknown-option`, `quantity/dimensions-differ` for an uncertainty of another dimension, and the
- *   codes of {@link standardUncertainty}.
+ * @throws {@link QuantityError} `quantity/unknown-option`, `quantity/dimensions-differ` for an uncertainty of another dimension,
+ *   `quantity/out-of-range` where the number would have more than a hundred digits, and the codes of {@link standardUncertainty}.
  * @source JCGM 100:2008, 7.2.
  *
  * @example
@@ -124,6 +125,7 @@ function written(
 ): Rounded & { readonly number: string; readonly power: string } {
   const rounded = roundToPlace(value, place, 'half-even')
   const exponent = Math.max(rounded.isZero() ? size.e : rounded.e, size.e)
+  if (exponent - place >= longest) throw tooManyDigits(exponent - place + 1)
   if (exponent >= leastPower && exponent <= mostPower)
     return { number: digitsOf(rounded, place), size, place, power: '' }
   const scale = `1e${-exponent}`
@@ -133,6 +135,16 @@ function written(
 
 function digitsOf(rounded: Decimal, place: number): string {
   return (rounded.isZero() ? rounded.abs() : rounded).toFixed(Math.max(0, -place))
+}
+
+/** What is written has to be read back. */
+function tooManyDigits(found: number): QuantityError {
+  return new QuantityError({
+    code: 'quantity/out-of-range',
+    message: `Written to the last digit of its uncertainty, the number has ${found} digits.`,
+    found: `${found} digits`,
+    expected: `at most ${longest} digits`,
+  })
 }
 
 interface Choices {

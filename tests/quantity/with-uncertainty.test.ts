@@ -71,6 +71,16 @@ describe('what is refused', () => {
       code: 'quantity/uncertainty-not-stated',
       path: undefined,
     },
+    {
+      call: () => writeWithUncertainty(quantity('(954.5560 ± .97894·10−96) M')),
+      code: 'quantity/out-of-range',
+      path: undefined,
+    },
+    {
+      call: () => writeWithUncertainty(quantity('-87464 × 10^+95 ± 7 g/mol')),
+      code: 'quantity/out-of-range',
+      path: undefined,
+    },
   ])('$code $path', ({ call, code, path }) => expect(refusal(call)).toMatchObject({ code, path }))
 })
 
@@ -97,4 +107,15 @@ it('what is written is read back, and written the same again', () => {
     }),
     { numRuns: 500 },
   )
+})
+
+describe('the most digits', () => {
+  it('that are written are those that are read', () => {
+    const spread = `1.0e-97`
+    const written = writeWithUncertainty(quantity('9.5', { uncertainty: spread }))
+    expect(written).toHaveLength('9.'.length + 98 + '(10)'.length)
+    expect(quantity(written as '1').toString()).toBe(`9.5${'0'.repeat(97)}`)
+    const finer = quantity('9.5', { uncertainty: '1.0e-99' })
+    expect(refusal(() => writeWithUncertainty(finer)).found).toBe('101 digits')
+  })
 })
