@@ -18,6 +18,7 @@ const makers = {
   number: () => z.number(),
   literal: ({ values }) => z.literal(values),
   enum: ({ entries }) => z.enum(entries),
+  lazy: ({ getter }, of) => of(getter()),
   optional: ({ innerType }, of) => z.optional(of(innerType)),
   array: ({ element }, of) => z.array(of(element)),
   record: ({ keyType, valueType }, of) => z.record(of(keyType), of(valueType)),
