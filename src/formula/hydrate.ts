@@ -1,4 +1,4 @@
-import { attempt } from '../errors.js'
+import { attempt, showFound } from '../errors.js'
 import { dot, kindAt, skipSpaces, space } from './characters.js'
 import type { Formula } from './formula.js'
 import { FormulaError } from './formula-error.js'
@@ -67,6 +67,7 @@ function dotBefore(text: string, start: number): number {
 export function withWater(formula: FormulaLike, water: number | string): Formula {
   const dry = anhydrous(formula)
   if (isOnlyWater(dry)) throw onlyWater(dry.text)
+  if (typeof water !== 'number' && typeof water !== 'string') throw badNumber(showFound(water))
   const number = String(water)
   if (number === '0') return dry
   if (number.trim() === '' || !isWaterNumber(number)) throw badNumber(number)

@@ -33,7 +33,8 @@ export interface UncertaintyComponent {
 export function effectiveDegreesOfFreedom(components: readonly UncertaintyComponent[], combined?: number): number {
   if (!Array.isArray(components)) throw badComponent(components, 'an array of components')
   for (const component of components) checkComponent(component)
-  if (combined !== undefined && !(combined > 0)) throw badComponent(combined, 'a combined uncertainty above zero')
+  if (combined !== undefined && !isAboveZero(combined))
+    throw badComponent(combined, 'a combined uncertainty above zero')
   return combinedDegrees(components, combined)
 }
 
@@ -53,7 +54,7 @@ export function effectiveDegreesOfFreedom(components: readonly UncertaintyCompon
  * ```
  */
 export function degreesOfFreedomFromReliability(relative: number): number {
-  if (typeof relative !== 'number' || !(relative > 0)) throw badComponent(relative, 'a relative uncertainty above zero')
+  if (!isAboveZero(relative)) throw badComponent(relative, 'a relative uncertainty above zero')
   return 1 / (2 * relative ** 2)
 }
 
@@ -69,8 +70,12 @@ export function combinedDegrees(components: readonly UncertaintyComponent[], com
 function checkComponent(component: UncertaintyComponent | null | undefined): void {
   const { standard, degreesOfFreedom } = component ?? { standard: undefined }
   if (!Number.isFinite(standard)) throw badComponent(standard, 'a standard uncertainty')
-  if (degreesOfFreedom !== undefined && !(degreesOfFreedom > 0))
+  if (degreesOfFreedom !== undefined && !isAboveZero(degreesOfFreedom))
     throw badComponent(degreesOfFreedom, 'degrees of freedom above zero')
+}
+
+function isAboveZero(value: unknown): boolean {
+  return typeof value === 'number' && value > 0
 }
 
 function badComponent(found: unknown, expected: string): QuantityError {

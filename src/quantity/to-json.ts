@@ -66,7 +66,7 @@ export function toJSON(q: Quantity, options?: { readonly origin?: boolean }): Qu
  */
 export function calculationToJSON(quantities: readonly Quantity[]): CalculationDocument {
   if (!Array.isArray(quantities) || quantities.length === 0) throw nothingToSave()
-  const results = quantities.map(nodeOf)
+  const results = Array.from(quantities, nodeOf) // which meets the holes of a list too
   const nodes = nodesOf(...results)
   const positions = new Map(nodes.map((node, index) => [node, index]))
   const facts = [...new Set(nodes.flatMap(({ input }) => (input === undefined ? [] : [input])))]

@@ -4,9 +4,14 @@ import { amountOf, amountUsedInAll } from 'saltwright/stoichiometry'
 import { describe, expect, it } from 'vitest'
 import { formatEquation, parseEquation } from '../../src/equation/index.js'
 import { isSaltwrightError, showFound } from '../../src/errors.js'
-import { formatFormula, parseFormula } from '../../src/formula/index.js'
+import { formatFormula, molarMass, parseFormula, withWater } from '../../src/formula/index.js'
 import { assessPreparation } from '../../src/preparation/index.js'
-import { calculationFromJSON, quantity } from '../../src/quantity/index.js'
+import {
+  calculationFromJSON,
+  calculationToJSON,
+  effectiveDegreesOfFreedom,
+  quantity,
+} from '../../src/quantity/index.js'
 import { zincSulfate } from '../preparation/recipes.js'
 
 /** What fuzzing found once, and must not find again. */
@@ -176,6 +181,19 @@ describe('objects that are not what they should be', () => {
   it.each([undefined, {}, { stages: 5 }, { stages: [5] }, { stages: [{ used: [null] }] }])('%# are no run', (value) => {
     expect(codeOf(() => amountUsedInAll(value as never, 'H2O'))).toBe('stoichiometry/not-an-object')
     expect(codeOf(() => amountOf(value as never, 'H2O'))).toBe('stoichiometry/not-an-object')
+  })
+
+  it('that are no number are none of water or of degrees of freedom', () => {
+    const hostile = { [Symbol.toPrimitive]: 'x' } as never
+    expect(codeOf(() => withWater('ZnSO4', hostile))).toBe('formula/bad-water-number')
+    expect(codeOf(() => molarMass('ZnSO4·xH2O', { x: hostile }))).toBe('formula/bad-water-number')
+    expect(codeOf(() => effectiveDegreesOfFreedom([], hostile))).toBe('quantity/bad-coverage')
+    const component = { standard: 1, degreesOfFreedom: hostile }
+    expect(codeOf(() => effectiveDegreesOfFreedom([component]))).toBe('quantity/bad-coverage')
+  })
+
+  it('are no quantities to save, and nor are the holes of a list', () => {
+    expect(codeOf(() => calculationToJSON(new Array(3)))).toBe('quantity/not-a-quantity')
   })
 
   it('are shown in a message whatever they are', () => {
