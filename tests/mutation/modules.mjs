@@ -46,6 +46,11 @@ export class Modules {
     return { load, forget: () => (loaded = new Map()) }
   }
 
+  /** Compiles a file beforehand, so that a run that is stopped is never stopped in the middle of that. */
+  prepare(path, mutated) {
+    this.#file(path, mutated)
+  }
+
   #file(path, mutated) {
     const key = `${mutated} ${path}`
     const file = this.#files.get(key) ?? { path, run: compile(path, mutated), found: new Map() }

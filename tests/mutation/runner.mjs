@@ -8,14 +8,14 @@ import { commonTokens, declareClassPlugin, PluginKind, tokens } from '@stryker-m
 import { DryRunStatus, MutantRunStatus, TestStatus } from '@stryker-mutator/api/test-runner'
 import { Modules } from './modules.mjs'
 import { isSampled } from './sample.mjs'
-import { compareFiles, firstFailure } from './test-file.mjs'
+import { compareFiles, firstFailure, stopped } from './test-file.mjs'
 
 /** Tests of the project's shape, and long ones; the examples of the documentation are short, and run together. */
 const examples = 'tests/documentation/generated'
 const leftOut = /^tests\/(documentation|house|package)\/|^tests\/review\/honesty\.test\.ts$/
 
 /** Milliseconds: no test takes nearly as long, but for a mutant that goes round for ever, or while mutants are counted. */
-const [longest, longestCounting] = [5_000, 60_000]
+const [longest, longestCounting] = [20_000, 300_000]
 
 /** What the instrumented files read and write. */
 globalThis.__stryker__ ??= {}
@@ -26,6 +26,7 @@ class FreshModulesRunner {
   #root = process.cwd()
   #modules = new Modules(this.#root)
   #times = new Map()
+  #isStopped = false
   #sample
 
   constructor({ sample }) {
@@ -34,6 +35,8 @@ class FreshModulesRunner {
 
   init() {
     compareFiles()
+    for (const file of ['src', 'tests'].flatMap((folder) => filesIn(this.#root, folder, '.ts')))
+      this.#modules.prepare(join(this.#root, file), false)
   }
 
   capabilities() {
@@ -43,7 +46,7 @@ class FreshModulesRunner {
   /** Every file twice: as it is, for its time, and counting which mutants it reaches. */
   async dryRun() {
     const tests = []
-    for (const id of [...testFiles(this.#root, 'tests').filter((file) => !leftOut.test(file)), examples]) {
+    for (const id of [...filesIn(this.#root, 'tests', '.test.ts').filter((file) => !leftOut.test(file)), examples]) {
       await this.#run(id, () => false, longest)
       const timeSpentMs = this.#times.get(id)
       shared.currentTestId = id
@@ -57,11 +60,15 @@ class FreshModulesRunner {
   async mutantRun({ activeMutant, sandboxFileName, testFilter, hitLimit }) {
     if (!isSampled(fromOne(activeMutant), this.#sample))
       return { status: MutantRunStatus.Error, errorMessage: 'not sampled' }
+    if (this.#isStopped) throw new Error('A run was stopped, somewhere within a library: go on in a new process.')
+    this.#modules.prepare(sandboxFileName, true)
     Object.assign(shared, { activeMutant: activeMutant.id, hitCount: 0, hitLimit })
     let nrOfTests = 0
     for (const id of this.#inOrder(testFilter, activeMutant)) {
       const failureMessage = await this.#run(id, (path) => path === sandboxFileName, longest)
       nrOfTests += 1
+      this.#isStopped = failureMessage === stopped
+      if (this.#isStopped) return { status: MutantRunStatus.Timeout, reason: `${id} went on for ever` }
       if (shared.hitCount > hitLimit) return { status: MutantRunStatus.Timeout, reason: 'reached far too often' }
       if (failureMessage !== undefined)
         return { status: MutantRunStatus.Killed, killedBy: [id], failureMessage, nrOfTests }
@@ -79,17 +86,19 @@ class FreshModulesRunner {
 
   async #run(id, isMutated, milliseconds) {
     const start = performance.now()
-    const files = (id === examples ? testFiles(this.#root, examples) : [id]).map((file) => join(this.#root, file))
+    const files = (id === examples ? filesIn(this.#root, examples, '.test.ts') : [id]).map((file) =>
+      join(this.#root, file),
+    )
     const failure = await firstFailure(this.#modules, this.#root, files, isMutated, milliseconds)
     this.#times.set(id, performance.now() - start)
     return failure
   }
 }
 
-function testFiles(root, folder) {
+function filesIn(root, folder, ending) {
   return readdirSync(join(root, folder), { recursive: true })
     .map((path) => `${folder}/${path.replaceAll('\\', '/')}`)
-    .filter((path) => path.endsWith('.test.ts'))
+    .filter((path) => path.endsWith(ending))
     .sort()
 }
 

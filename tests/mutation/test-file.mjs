@@ -35,9 +35,13 @@ export async function firstFailure(modules, root, files, isMutated, milliseconds
     for (const test of tests) await within(milliseconds, test)
     return tests.length === 0 ? 'no tests' : undefined
   } catch (error) {
+    if (error?.code === 'ERR_SCRIPT_EXECUTION_TIMEOUT') return stopped
     return String(error?.message ?? error)
   }
 }
+
+/** What is said of a run that was stopped. */
+export const stopped = 'stopped, for it took too long'
 
 /** Stops what goes round for ever. */
 function within(timeout, run) {
