@@ -12,6 +12,7 @@ import { compareFiles, firstFailure, stopped } from './test-file.mjs'
 
 /** Tests of the project's shape, and long ones; the examples of the documentation are short, and run together. */
 const examples = 'tests/documentation/generated'
+const unused = /^tests\/(house|package)\//
 const leftOut = /^tests\/(documentation|house|package)\/|^tests\/review\/honesty\.test\.ts$/
 
 /** Milliseconds: no test takes nearly as long, but for a mutant that goes round for ever, or while mutants are counted. */
@@ -36,7 +37,7 @@ class FreshModulesRunner {
   init() {
     compareFiles()
     for (const file of ['src', 'tests'].flatMap((folder) => filesIn(this.#root, folder, '.ts')))
-      this.#modules.prepare(join(this.#root, file), false)
+      if (!unused.test(file)) this.#modules.prepare(join(this.#root, file), false)
   }
 
   capabilities() {
