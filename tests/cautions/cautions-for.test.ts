@@ -7,6 +7,7 @@ import {
   type SubstanceFact,
 } from '../../src/cautions/index.js'
 import { exact, quantity } from '../../src/quantity/index.js'
+import { namesIn } from '../quantity/names.js'
 import { refusal } from '../quantity/refusal.js'
 
 const codes = (facts: CautionFacts) => cautionsFor(facts).map(({ code }) => code)
@@ -181,6 +182,11 @@ describe('a gas', () => {
     expect(classified?.note).toContain('it displaces air')
   })
 
+  it('names its amount and its volume', () => {
+    const [evolved] = cautionsFor({ gases: [{ gas: 'H2', amount: '0.0400 mol', volume: '0.992 L' }] })
+    expect(namesIn(evolved?.numbers)).toEqual(['n, -, H2', 'V, -, H2'])
+  })
+
   it.each([
     { gas: 'H2', code: 'hydrogen' },
     { gas: 'NO2', code: 'nitrogen-dioxide' },
@@ -342,6 +348,15 @@ describe('what is done', () => {
     ['ZnSO4', false],
     ['CO2', false],
     ['NaAlO2', false],
+    ['P2O5', false],
+    ['SO3', false],
+    ['NO2', false],
+    ['Cl2O', false],
+    ['Br2O', false],
+    ['I2O5', false],
+    ['OF2', false],
+    ['H2O', false],
+    ['(NH4)2CO3', false],
     ['Ca(HCO3)2', false],
   ])('%s goes into hot acid as an oxide or a carbonate: %s', (formula, there) => {
     const facts = { operations: ['boil'], substances: [{ formula }, { formula: 'H2SO4' }] } as const

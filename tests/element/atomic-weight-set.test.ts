@@ -121,6 +121,13 @@ describe('what is not a set of atomic weights', () => {
     )
   })
 
+  it('has no more parts than it was given', () => {
+    const set = atomicWeightSet({ name: 'a', values: { Zn: '65.4' } })
+    expect(Object.keys(set).sort()).toEqual(['name', 'values'])
+    const more = atomicWeightSet({ name: 'a', values: {}, edition: '1', source: 's', extends: 'standard' })
+    expect(Object.keys(more).sort()).toEqual(['edition', 'extends', 'name', 'source', 'values'])
+  })
+
   it('says of which part it speaks', () => {
     expect(() => atomicWeightSet(7 as never)).toThrow(/: This is 7 where /)
     expect(() => atomicWeightSet({ name: 'a', values: {}, extends: 7 } as never)).toThrow(/: extends is 7 where /)

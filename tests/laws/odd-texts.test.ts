@@ -30,7 +30,7 @@ function reading<T>(read: (text: string) => Outcome<T>, show: (value: T) => stri
  */
 it.each(Object.entries(readers))('odd %s are read as before', async (name, read) => {
   const document = readFileSync(new URL(`documents/${name}.txt`, import.meta.url), 'utf8')
-  const texts = document.split('\n').flatMap((line) => (line === '' ? [] : [line.split(' => ')[0] as string]))
+  const texts = document.split('\n').flatMap((line) => (line === '' ? [] : [line.split(/(?<=") => /)[0] as string]))
   const lines = texts.map((text) => `${text} => ${read(JSON.parse(text) as string)}\n`)
   await expect(lines.join('')).toMatchFileSnapshot(`documents/${name}.txt`)
 })
