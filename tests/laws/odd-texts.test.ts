@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import { type SaltwrightError, tryParseEquation, tryParseFormula, tryQuantity } from 'saltwright'
+import { type SaltwrightError, type Term, tryParseEquation, tryParseFormula, tryQuantity } from 'saltwright'
 import { expect, it } from 'vitest'
 
 /** What a reader gives: the outcome of its text. */
@@ -11,16 +11,25 @@ const readers: Readonly<Record<string, (text: string) => string>> = {
     const atoms = [...composition].map(([symbol, count]) => `${symbol} ${count}`).join(' ')
     return [text, atoms, charge, ...notes.map(({ code, suggestion }) => `${code} ${suggestion ?? ''}`)].join(', ')
   }),
-  equations: reading(tryParseEquation, ({ text }) => text),
+  equations: reading(tryParseEquation, ({ left, right, arrow }) => {
+    const side = (terms: readonly Term[]): string => terms.map(shown).join(' + ')
+    return [side(left), arrow, side(right)].join(' ')
+  }),
   quantities: reading(tryQuantity, (q) => `${q}, ${q.value} ${q.unit}, ${q.significantFigures}`),
+}
+
+function shown({ coefficient: { numerator, denominator }, formula, state }: Term): string {
+  return `${numerator}/${denominator} ${formula} ${state ?? ''}`.trim()
 }
 
 function reading<T>(read: (text: string) => Outcome<T>, show: (value: T) => string) {
   return (text: string): string => {
     const outcome = read(text)
     if (outcome.ok) return show(outcome.value)
-    const { code, position: at, hint } = outcome.error
-    return [code, at && `${at.start} to ${at.end}`, hint?.endsWith('?') && hint].filter(Boolean).join(', ')
+    const { code, position: at, found, hint } = outcome.error
+    return [code, at && `${at.start} to ${at.end}`, JSON.stringify(found), hint?.endsWith('?') && hint]
+      .filter(Boolean)
+      .join(', ')
   }
 }
 
