@@ -1,5 +1,12 @@
 import { readFileSync } from 'node:fs'
-import { type SaltwrightError, type Term, tryParseEquation, tryParseFormula, tryQuantity } from 'saltwright'
+import {
+  type SaltwrightError,
+  type Term,
+  tryParseEquation,
+  tryParseFormula,
+  tryQuantity,
+  trySystematicName,
+} from 'saltwright'
 import { expect, it } from 'vitest'
 
 /** What a reader gives: the outcome of its text. */
@@ -9,7 +16,9 @@ type Outcome<T> = { readonly ok: true; readonly value: T } | { readonly ok: fals
 const readers: Readonly<Record<string, (text: string) => string>> = {
   formulas: reading(tryParseFormula, ({ text, charge, composition, notes }) => {
     const atoms = [...composition].map(([symbol, count]) => `${symbol} ${count}`).join(' ')
-    return [text, atoms, charge, ...notes.map(({ code, suggestion }) => `${code} ${suggestion ?? ''}`)].join(', ')
+    const name = trySystematicName(text)
+    const doubts = notes.map(({ code, suggestion }) => `${code} ${suggestion ?? ''}`)
+    return [text, atoms, charge, name.ok ? name.value : name.error.code, ...doubts].join(', ')
   }),
   equations: reading(tryParseEquation, ({ left, right, arrow }) => {
     const side = (terms: readonly Term[]): string => terms.map(shown).join(' + ')
