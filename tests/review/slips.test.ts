@@ -32,6 +32,30 @@ describe('the list of slips', () => {
     expect(slip.advice).not.toMatch(/\d{2}|wrong|error|mistake|careless|should have/i)
   })
 
+  it.each([
+    ['hydrate water', 10],
+    ['reading formulas', 6],
+    ['mole ratio', 7],
+    ['limiting reagent', 5],
+    ['excess', 4],
+    ['units', 6],
+    ['weighing', 4],
+    ['rounding', 2],
+    ['yield', 4],
+    ['solutions', 13],
+    ['gas', 3],
+    ['purity', 4],
+    ['copying', 1],
+  ])('has on %s %i', (group, many) => expect(slips.filter((slip) => slip.group === group)).toHaveLength(many))
+
+  it.each([
+    ['shown', 2],
+    ['reported', 12],
+    ['related', 9],
+    ['printed', 21],
+    ['inferred', 25],
+  ])('has %s %i', (evidence, many) => expect(slips.filter((slip) => slip.evidence === evidence)).toHaveLength(many))
+
   it('what comes out with a slip is a calculation that can be shown', () => {
     const [first] = workedSlips
     const [candidate] = reviewAnswer(first!.expected(), first!.stated).candidates
