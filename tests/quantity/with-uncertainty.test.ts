@@ -77,7 +77,7 @@ describe('what is refused', () => {
       path: undefined,
     },
     {
-      call: () => writeWithUncertainty(quantity('-87464 × 10^+95 ± 7 g/mol')),
+      call: () => writeWithUncertainty(quantity('-87464e95 g/mol', { uncertainty: '7 g/mol' })),
       code: 'quantity/out-of-range',
       path: undefined,
     },
