@@ -43,5 +43,5 @@ function notText(input: unknown): EquationError {
 /** Some equations or their texts. */
 export function equationsOf(inputs: readonly EquationLike[]): readonly Equation[] {
   if (!Array.isArray(inputs)) throw notText(inputs)
-  return inputs.map(equationOf)
+  return Array.from(inputs, (input) => equationOf(input)) // not map, which would pass over the holes of a list
 }

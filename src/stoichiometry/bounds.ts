@@ -28,7 +28,7 @@ export function partOfWhole(q: Quantity<'ratio'>): Quantity<'ratio'> {
 /** Makes sure that a list of objects was handed over. */
 export function listOf<T>(value: readonly T[], expected: string): readonly T[] {
   if (!Array.isArray(value)) throw notAnObject(value, expected)
-  return value.map((each: T) => anObject(each, expected))
+  return Array.from(value, (each: T) => anObject(each, expected)) // not map, which would pass over the holes of a list
 }
 
 /** Makes sure that an object was handed over. */

@@ -61,7 +61,8 @@ export function runStages(stages: readonly Stage[], supplies: Supplies = {}, opt
   if (options === null) throw badStages(options, 'options, or nothing')
   const uncounted = keysOf(options.inExcess ?? ['H2O'])
   let pool = pour(new Map(), readSupplies(supplies, options.weights), uncounted)
-  const runs = stages.map((stage: Stage, index) => {
+  // Not map, which would pass over the holes of a list.
+  const runs = Array.from(stages, (stage: Stage, index) => {
     const { run, left } = runStage(stage, nameOf(stage, index), pool, uncounted, options)
     pool = left
     return run

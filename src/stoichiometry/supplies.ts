@@ -41,7 +41,7 @@ export function readSupplies(supplies: Supplies, weights?: AtomicWeights): reado
 }
 
 function entriesOf(supplies: unknown): readonly (readonly [FormulaLike, unknown])[] {
-  if (Array.isArray(supplies)) return supplies.map((entry: Partial<SpeciesAmount> | null) => pairOf(entry))
+  if (Array.isArray(supplies)) return Array.from(supplies, pairOf) // not map, which would pass over the holes of a list
   if (typeof supplies === 'object' && supplies !== null) return Object.entries(supplies)
   throw badSupplies(supplies)
 }

@@ -1,8 +1,8 @@
 import { planBenches, planPreparation, type Recipe } from 'saltwright/preparation'
 import { assessmentSheet, benchSheet, classCsv, preparationRoomSheet, solubilityPicture } from 'saltwright/report'
-import { amountOf, amountUsedInAll } from 'saltwright/stoichiometry'
+import { amountOf, amountUsedInAll, limitingReagent, runStages } from 'saltwright/stoichiometry'
 import { describe, expect, it } from 'vitest'
-import { formatEquation, parseEquation } from '../../src/equation/index.js'
+import { formatEquation, parseEquation, stageMultipliers } from '../../src/equation/index.js'
 import { isSaltwrightError, showFound } from '../../src/errors.js'
 import { formatFormula, molarMass, parseFormula, withWater } from '../../src/formula/index.js'
 import { assessPreparation } from '../../src/preparation/index.js'
@@ -192,8 +192,12 @@ describe('objects that are not what they should be', () => {
     expect(codeOf(() => effectiveDegreesOfFreedom([component]))).toBe('quantity/bad-coverage')
   })
 
-  it('are no quantities to save, and nor are the holes of a list', () => {
+  it('are no quantities to save and no stages, and nor are the holes of a list', () => {
     expect(codeOf(() => calculationToJSON(new Array(3)))).toBe('quantity/not-a-quantity')
+    expect(codeOf(() => runStages(new Array(3)))).toBe('stoichiometry/bad-stages')
+    expect(codeOf(() => amountOf(new Array(3), 'H2O'))).toBe('stoichiometry/not-an-object')
+    expect(codeOf(() => limitingReagent('ZnO + H2SO4 -> ZnSO4 + H2O', new Array(3)))).toBe('stoichiometry/bad-supplies')
+    expect(codeOf(() => stageMultipliers(new Array(3)))).toBe('equation/not-text')
   })
 
   it('are shown in a message whatever they are', () => {
