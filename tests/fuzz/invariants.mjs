@@ -214,7 +214,7 @@ export function checkAssessment(assessment) {
 
 /** Up to the last of the 34 digits that a result is worked out with. */
 function isAtLeast(one, other) {
-  return one.value.gte(other.value) || one.value.toSignificantDigits(33).gte(other.value.toSignificantDigits(33))
+  return one.value.minus(other.value).gte(other.value.times('-1e-32'))
 }
 
 export function checkClass(plan) {
