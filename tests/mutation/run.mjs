@@ -1,5 +1,5 @@
 /**
- * Mutation testing: `npm run mutation -- [topic ...] [--share 0.1] [--seed 1]`. Prints what survived, and a table by folder.
+ * Mutation testing: `npm run mutation -- [topic or file ...] [--share 0.1] [--seed 1]`. Prints what survived, and a table by folder.
  *
  * The whole takes hours; `--share 0.1` tries a tenth of the mutants, chosen by `--seed`, and gives the score with its
  * 95 % interval.
@@ -21,7 +21,10 @@ const { values, positionals: topics } = parseArgs({
 })
 const sample = { share: Number(values.share), seed: Number(values.seed) }
 const settings = JSON.parse(readFileSync('.config/stryker.json', 'utf8'))
-const chosen = topics.length === 0 ? ['src/**/*.ts'] : topics.map((topic) => `src/${topic}/**/*.ts`)
+const chosen =
+  topics.length === 0
+    ? ['src/**/*.ts']
+    : topics.map((topic) => (topic.endsWith('.ts') ? `src/${topic}` : `src/${topic}/**/*.ts`))
 
 spawnSync(process.execPath, ['tests/documentation/extract-examples.mjs'], { stdio: 'inherit' })
 
