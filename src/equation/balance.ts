@@ -63,13 +63,16 @@ function moved(equation: Equation, wrongSides: 'refuse' | 'move'): Equation {
   return withCoefficients(equation, checked(equation, oriented(only), wrongSides))
 }
 
+/** Where every species can stay on its side, the answer was found before: here one is on the wrong side, or has no part. */
 function checked(equation: Equation, values: readonly bigint[], wrongSides: 'refuse' | 'move'): readonly bigint[] {
   const terms = allTerms(equation)
   const unused = terms.filter((_, index) => values[index] === 0n)
   if (unused.length > 0) throw unusedSpecies(equation, unused)
-  const wrong = terms.filter((_, index) => (values[index] as bigint) < 0n)
-  if (wrong.length > 0 && wrongSides === 'refuse') throw wrongSide(equation, wrong)
-  return values
+  if (wrongSides === 'move') return values
+  throw wrongSide(
+    equation,
+    terms.filter((_, index) => (values[index] as bigint) < 0n),
+  )
 }
 
 function checkCount(count: number): void {
