@@ -6,6 +6,7 @@ import { exact, quantity } from 'saltwright/quantity'
 import { reviewAnswer } from 'saltwright/review'
 import { massFromAmount } from 'saltwright/stoichiometry'
 import { describe, expect, it } from 'vitest'
+import { showing, withSummary } from '../src/display.js'
 
 type Shown = Readonly<Record<string, () => Readonly<Record<string, string>>>>
 
@@ -128,6 +129,69 @@ describe('a console prints', () => {
     ['an assessment', assessment],
     ['a review', review],
   ])('%s as its summary', (_, value) => expect(inspect(value)).toBe(forms(value)['text/plain']))
+})
+
+describe('a summary', () => {
+  const invented = withSummary(
+    { grams: 5 },
+    ({ grams }) =>
+      ({
+        title: `Zinc & 'oxide' "<${grams} g>"`,
+        rows: [
+          ['a', '1'],
+          ['longer', '<2>'],
+        ],
+        notes: ['First & last.', 'Second.'],
+      }) as const,
+  )
+
+  it('in a console is a heading, rows with their values below each other, and notes', () => {
+    const text = ['Zinc & \'oxide\' "<5 g>"', '  a       1', '  longer  <2>', '- First & last.', '- Second.'].join('\n')
+    expect(forms(invented)['text/plain']).toBe(text)
+    expect(inspect(invented)).toBe(text)
+  })
+
+  it('in a page is a heading, a table and a list, all words escaped', () => {
+    expect(forms(invented)['text/html']).toBe(
+      [
+        '<p><strong>Zinc &#38; &#39;oxide&#39; &#34;&#60;5 g&#62;&#34;</strong></p>',
+        '<table><tr><th align="left">a</th><td>1</td></tr>',
+        '<tr><th align="left">longer</th><td>&#60;2&#62;</td></tr></table>',
+        '<ul><li>First &#38; last.</li><li>Second.</li></ul>',
+      ].join(''),
+    )
+  })
+
+  it('without rows and notes is its heading', () => {
+    const bare = withSummary({}, () => ({ title: 'Nothing', rows: [], notes: [] }))
+    expect(forms(bare)).toEqual({
+      'text/plain': 'Nothing',
+      'text/html': '<p><strong>Nothing</strong></p><table></table>',
+    })
+  })
+
+  it('is worked out when it is shown, and no part of the data', () => {
+    const data = { grams: 1 }
+    expect(withSummary(data, ({ grams }) => ({ title: `${grams} g`, rows: [], notes: [] }))).toBe(data)
+    data.grams = 2
+    expect(inspect(data)).toBe('2 g')
+    expect(JSON.stringify(data)).toBe('{"grams":2}')
+    expect({ ...data }).toStrictEqual({ grams: 2 })
+    expect(inspect({ ...data })).toBe('{ grams: 2 }')
+  })
+})
+
+it('a class is given its forms, and gives them for each of its values', () => {
+  class Mass {
+    constructor(readonly grams: number) {}
+    toString() {
+      return `${this.grams} g`
+    }
+  }
+  expect(showing(Mass, (mass) => ({ 'text/plain': `${mass}`, 'text/html': `<b>${mass}</b>` }))).toBe(Mass)
+  expect(forms(new Mass(5))).toEqual({ 'text/plain': '5 g', 'text/html': '<b>5 g</b>' })
+  expect(inspect([new Mass(5), new Mass(6)])).toBe('[ 5 g, 6 g ]')
+  expect(Object.keys(Mass.prototype)).toEqual([])
 })
 
 describe('showing itself', () => {
