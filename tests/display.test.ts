@@ -183,7 +183,10 @@ describe('a summary', () => {
 
 it('a class is given its forms, and gives them for each of its values', () => {
   class Mass {
-    constructor(readonly grams: number) {}
+    readonly grams: number
+    constructor(grams: number) {
+      this.grams = grams
+    }
     toString() {
       return `${this.grams} g`
     }
