@@ -1,5 +1,6 @@
+import { parseEquation } from 'saltwright/equation'
 import { exact } from 'saltwright/quantity'
-import { answerOf, reviewAnswer, reviewWorksheet } from 'saltwright/review'
+import { answerOf, type ReviewOptions, reviewAnswer, reviewWorksheet } from 'saltwright/review'
 import { describe, expect, it } from 'vitest'
 import { filledIn, zincPlan } from './worksheets.js'
 
@@ -49,6 +50,24 @@ describe('options that are not what they should be', () => {
     expect(reviewAnswer(gram, '2.00 g', { context, figures: 'any', pairs: false, slips: [] }).verdict).toBe(
       'unexplained',
     )
+  })
+
+  it.each([
+    { ties: 'half-even' },
+    { ties: 'half-up' },
+    { figures: 'at least three' },
+    { figures: 'justified' },
+    { figures: 'any' },
+    { figures: { figures: 3 } },
+    { wholeNumberZeros: 'placeholders' },
+    { wholeNumberZeros: 'significant' },
+    { wholeNumberZeros: 'reject' },
+    { pairs: true },
+    { context: { equations: [parseEquation('Zn + S -> ZnS')] } },
+    { context: { reactants: [{ of: 'Zn', amount: mole, gives: mole }] } },
+    { ties: undefined, figures: undefined, slips: undefined, context: undefined },
+  ])('%j is taken', (options) => {
+    expect(reviewAnswer(gram, '1.00 g', options as ReviewOptions).verdict).toBe('agrees')
   })
 
   it('there is no answer without a review', () => {

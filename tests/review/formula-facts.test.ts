@@ -42,6 +42,44 @@ describe('what can be misread in a formula', () => {
     if (ions) expect(shown(counterIonsMiscounted(facts))).toEqual(ions)
   })
 
+  it.each(['Li', 'Na', 'K', 'Rb', 'Cs', 'Ag', 'Tl'])('%s balances a charge', (symbol) => {
+    const of = `${symbol}2`
+    expect(shown(counterIonsMiscounted(formulaFacts(`${of}CrO4`)!))).toEqual([
+      `${of}: ${symbol} 1`,
+      `${of}: ${symbol} -1`,
+    ])
+  })
+
+  it.each(['Cu2O', 'Al2(SO4)3', '(NH4O)2S', '(NH3)2SO4', '(CH4)2SO4', 'KCl', '(OH)2Zn'])(
+    '%s begins with no counter-ions to miscount',
+    (text) => expect(counterIonsMiscounted(formulaFacts(text)!)).toEqual([]),
+  )
+
+  it.each([
+    ['ZnSO4·H2O', ['SO4']],
+    ['ZnSO4·H2O2', ['SO4', 'HO']],
+    ['ZnSO4·HO', ['SO4', 'HO']],
+    ['ZnSO4·H2S', ['SO4', 'HS']],
+    ['CuSO4·4NH3·H2O', ['SO4', 'NH']],
+  ])('%s: only water counts as water', (text, parts) => {
+    expect(formulaFacts(text)?.branches).toHaveLength(parts.length)
+  })
+
+  it('brackets within brackets count as often as what they stand in', () => {
+    const facts = formulaFacts('[Co(NH3)6]2(SO4)3')!
+    expect(shown(bracketsCountedOnce(facts))).toEqual([
+      '(Co(NH3)6)2: Co -1, N -6, H -18',
+      '(NH3)6: N -10, H -30',
+      '(SO4)3: S -2, O -8',
+    ])
+    expect(shown(bracketsOnLastAtom(facts))).toEqual([
+      '(Co(NH3)6)2: Co -1',
+      '(NH3)6: N -10',
+      '(SO4)3: S -2',
+    ])
+    expect(shown(atomsCountedOnce(facts))).toEqual(['H3: H -24', 'O4: O -9'])
+  })
+
   it.each(['zinc vitriol', 'Al2O3·xH2O', ''])('%s says nothing', (text) => {
     expect(formulaFacts(text)).toBeUndefined()
     expect(formulaAtHand(text)).toEqual([])

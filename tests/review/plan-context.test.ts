@@ -137,7 +137,15 @@ describe('what is at hand beside a plan', () => {
     expect(() => contextOf(plan as never)).toThrowError(expect.objectContaining({ code: 'review/not-a-plan' }))
   })
 
-  it.each([null, 5, {}, zincPlan, JSON.parse(JSON.stringify(zincAssessment))])('%# is no assessment', (assessment) => {
+  it.each([
+    null,
+    5,
+    {},
+    zincPlan,
+    JSON.parse(JSON.stringify(zincAssessment)),
+    { ...zincAssessment, format: 'saltwright/assessment@2' },
+    { ...zincAssessment, percentYield: '79 %' },
+  ])('%# is no assessment', (assessment) => {
     for (const make of [contextOf, worksheetOf])
       expect(() => make(zincPlan, { assessment: assessment as never })).toThrowError(
         expect.objectContaining({ code: 'review/not-an-assessment' }),

@@ -94,6 +94,39 @@ describe('the verdict on a value that is right', () => {
   })
 })
 
+describe('the advice', () => {
+  it.each<{ of: Quantity; stated: string; says: string; options?: ReviewOptions }>([
+    { of: mass, stated: '7.189 g', says: 'This agrees.' },
+    { of: mass, stated: '7.188525 g', says: 'more figures' },
+    { of: mass, stated: '7.2 g', says: 'more figures: how many do' },
+    { of: mass, stated: '7.188 g', says: 'cut off?' },
+    { of: mass, stated: '7.1886 g', says: 'one off' },
+    { of: tie, stated: '12.2 g', says: 'a lone 5', options: { ties: 'half-up' } },
+    { of: mass, stated: '7.189', says: 'Which unit belongs to it?' },
+    { of: mass, stated: '7.189 kg', says: 'Look at its unit once more.' },
+    { of: mass, stated: '9.999 g', says: 'No single known slip gives this number.' },
+    { of: mass, stated: '9.999 mol', says: 'with where it came from. Look at its unit once more.' },
+  ])('on $stated says: $says', ({ of, stated, says, options }) => {
+    expect(reviewAnswer(of, stated, options).advice).toContain(says)
+  })
+
+  it('on a slip is that of the slip alone, also where another one nearly fits', () => {
+    const { candidates, advice } = reviewAnswer(mass, '4.037 g')
+    expect(advice).toBe(candidates[0]?.advice)
+    const near = reviewAnswer(molarMass('ZnSO4·7H2O'), '161.4 g/mol')
+    const fits = near.candidates.map(({ fit }) => fit)
+    expect(fits[0]).toBe('to the digits')
+    if (fits[1] !== 'to the digits') expect(near.advice).toBe(near.candidates[0]?.advice)
+  })
+
+  it('on slips that fit alike goes on with that of the second', () => {
+    const { candidates, advice } = reviewAnswer(molarMass('ZnSO4·7H2O'), '179.45 g/mol')
+    const second = candidates[1]?.advice ?? ''
+    expect(advice.startsWith(candidates[0]?.advice ?? '-')).toBe(true)
+    expect(advice.endsWith(`: ${second.charAt(0).toLowerCase()}${second.slice(1)}`)).toBe(true)
+  })
+})
+
 describe('the verdict on a unit', () => {
   it.each([
     { of: mass, stated: '7.189', unit: { kind: 'missing', stated: '1', right: 'g' } },
@@ -101,6 +134,9 @@ describe('the verdict on a unit', () => {
     { of: mass, stated: '7.189 kg', unit: { kind: 'wrong', stated: 'kg', right: 'g' } },
     { of: mass, stated: '7.189 mol', unit: { kind: 'wrong', stated: 'mol', right: 'g' } },
     { of: volume, stated: '0.0147 mL', unit: { kind: 'wrong', stated: 'mL', right: 'L' } },
+    { of: mass, stated: '7.2 kg', unit: { kind: 'wrong', stated: 'kg', right: 'g' } },
+    { of: mass, stated: '7.188525 kg', unit: { kind: 'wrong', stated: 'kg', right: 'g' } },
+    { of: mass, stated: '7188.5 g', unit: { kind: 'wrong', stated: 'g', right: 'mg' } },
     { of: share, stated: '44.20', unit: { kind: 'missing', stated: '1', right: '%' } },
     { of: share, stated: '0.4420 %', unit: { kind: 'wrong', stated: '%', right: '1' } },
   ])('$stated has the right number and $unit.kind unit', ({ of, stated, unit }) => {

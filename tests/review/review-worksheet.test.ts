@@ -107,6 +107,24 @@ describe('a worksheet', () => {
     expect(answerTo(reviewed({ [question]: stated }), question).status).toBe(status)
   })
 
+  it('each answer tells what was asked, what was written and what to look at', () => {
+    const answers = reviewed({ 'mass-of-ZnO': ' 3.3 g ', 'amount-of-ZnO': 'three', 'limiting-reagent': 'H2SO4' })
+    const rounded = answerTo(answers, 'mass-of-ZnO')
+    expect(rounded).toMatchObject({ asks: 'What mass of zinc oxide is weighed?', stated: '3.3 g', follows: [] })
+    expect(rounded.error).toBeUndefined()
+    expect(rounded.advice).toBe(rounded.review?.advice)
+    const unread = answerTo(answers, 'amount-of-ZnO')
+    expect(unread).toMatchObject({ asks: 'What amount of ZnO is taken?', stated: 'three', follows: [] })
+    expect([unread.review, unread.error?.code]).toEqual([undefined, 'review/unreadable-answer'])
+    expect(answerTo(answers, 'theoretical-yield')).toMatchObject({ stated: undefined, error: undefined, follows: [] })
+    const choice = answerTo(answers, 'limiting-reagent')
+    expect(choice).toMatchObject({ stated: 'H2SO4', follows: [], review: undefined, error: undefined })
+    const advices = [unread, choice, answerTo(answers, 'theoretical-yield')].map(({ advice }) => advice)
+    expect(new Set(advices).size).toBe(3)
+    for (const advice of advices) expect(advice).toMatch(/^[A-Z].*[.?]$/)
+    expect(answerTo(reviewed({ 'limiting-reagent': 'ZnO' }), 'limiting-reagent').advice).toBe('This agrees.')
+  })
+
   it('a mass as fine as the balance shows it is never too short', () => {
     const small = planPreparation({ ...zincSulfate, scale: { of: 'ZnSO4·7H2O', amount: '0.000900 mol' } })
     const { answers } = reviewWorksheet(small, filledIn({ 'mass-of-ZnO': '0.073 g', 'theoretical-yield': '0.26 g' }))
@@ -283,8 +301,39 @@ describe('what is no worksheet', () => {
     { questions: [{ id: 'a', kind: 'choice', right: [], choices: [5] }], context: {} },
     { questions: [{ id: 'a', kind: 'choice', right: [], choices: [{ formula: 5, name: 'a' }] }], context: {} },
     { questions: [{ id: 'a', kind: 'essay' }], context: {} },
+    { questions: [{ id: 5, kind: 'choice', right: [], choices: [] }], context: {} },
+    {
+      questions: [{ id: 'a', kind: 'essay', right: [], choices: [], expected: zincPlan.theoretical.mass }],
+      context: {},
+    },
+    { questions: [{ id: 'a', kind: 'choice', right: 'ZnO', choices: [] }], context: {} },
+    { questions: [{ id: 'a', kind: 'choice', right: [], choices: 'ZnO' }], context: {} },
+    { questions: [{ id: 'a', kind: 'choice', right: [], choices: [null] }], context: {} },
+    { questions: [{ id: 'a', kind: 'choice', right: [], choices: [{ formula: 'ZnO', name: 5 }] }], context: {} },
+    { questions: [], context: 5 },
+    { ...zincPlan, format: 'saltwright/plan@2' },
+    { ...zincPlan, theoretical: null },
+    { ...zincPlan, theoretical: { mass: '11.50 g' } },
   ])('and questions that are none: %j', (worksheet) => {
     expect(failure(() => reviewWorksheet(worksheet as never, filledIn({}))).code).toBe('review/not-a-plan')
+  })
+
+  it('questions of one’s own are taken', () => {
+    const choices = [{ formula: 'ZnO', name: 'zinc oxide' }]
+    const worksheet = {
+      title: 'Invented',
+      questions: [
+        { id: 'which', kind: 'choice', asks: 'Which?', right: ['ZnO'], choices },
+        { id: 'mass', kind: 'quantity', asks: 'How much?', expected: zincPlan.theoretical.mass, readableTo: undefined },
+      ],
+      context: {},
+    } as const
+    const { title, answers } = reviewWorksheet(worksheet, filledIn({ which: 'zinc OXIDE', mass: '11.50 g' }))
+    expect(title).toBe('Invented')
+    expect(answers.map(({ question, asks, stated, status }) => [question, asks, stated, status])).toEqual([
+      ['which', 'Which?', 'zinc OXIDE', 'right'],
+      ['mass', 'How much?', '11.50 g', 'right'],
+    ])
   })
 
   it('and options that are none', () => {
