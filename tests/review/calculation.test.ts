@@ -3,8 +3,10 @@ import { constant, exact, quantity, roundTo } from 'saltwright/quantity'
 import { massFromAmount } from 'saltwright/stoichiometry'
 import { describe, expect, it } from 'vitest'
 import { calculationOf, isDivisor, partsOf } from '../../src/review/calculation.js'
+import { estimate } from '../../src/review/estimate.js'
 import { because, isOfYield, othersOf, partsIn, theoreticalYieldIn } from '../../src/review/look-up.js'
 import { molarMassesOf } from '../../src/review/molar-masses.js'
+import { recompute } from '../../src/review/recompute.js'
 import { exchanged, leftOut, roundedEarly, timesNumber, upsideDown } from '../../src/review/replacement.js'
 
 const amount = exact('0.0250 mol', { role: 'amount', of: 'ZnO' })
@@ -131,6 +133,15 @@ describe('what stands in the place of a quantity', () => {
       '0.5 mol/L for 3 mol/L',
       '3 mol/L for 0.5 mol/L',
     ])
+  })
+
+  it('several changes are all made, in whatever order they are named', () => {
+    const calculation = calculationOf(exact('2.5 g').times(half))
+    const changes = calculation.quantities.map((q) => timesNumber(q, '3'))
+    for (const order of [changes, [...changes].reverse()]) {
+      expect(recompute(calculation, order)?.value.toNumber()).toBe(33.75)
+      expect(estimate(calculation, order)).toBeCloseTo(33.75, 12)
+    }
   })
 
   it('a reason comes with its changes', () => {

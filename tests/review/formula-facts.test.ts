@@ -72,11 +72,7 @@ describe('what can be misread in a formula', () => {
       '(NH3)6: N -10, H -30',
       '(SO4)3: S -2, O -8',
     ])
-    expect(shown(bracketsOnLastAtom(facts))).toEqual([
-      '(Co(NH3)6)2: Co -1',
-      '(NH3)6: N -10',
-      '(SO4)3: S -2',
-    ])
+    expect(shown(bracketsOnLastAtom(facts))).toEqual(['(Co(NH3)6)2: Co -1', '(NH3)6: N -10', '(SO4)3: S -2'])
     expect(shown(atomsCountedOnce(facts))).toEqual(['H3: H -24', 'O4: O -9'])
   })
 

@@ -8,7 +8,7 @@ import { workedSlips } from './worked-slips.js'
 function guessesOf({ example, expected, context }: (typeof workedSlips)[number]): readonly string[] {
   const given = context?.()
   const guesses = guessesAt(calculationOf(expected()), { ...given, given, weights: undefined }, slips)
-  return [example, ...guesses.map(({ slip, value }) => `  ${slip.name}: ${value.toPrecision(6)}`)]
+  return [example, ...guesses.map(({ slip, way, value }) => `  ${slip.name}, ${way.reason}: ${value.toPrecision(6)}`)]
 }
 
 /* Read the difference before you accept a new one with `vitest -u`. */

@@ -26,6 +26,12 @@ function given(expected: Quantity, context: ReviewContext = {}): Readonly<Record
   )
 }
 
+/** The reasons of a slip, one for each way in which it may have been made. */
+function ways(expected: Quantity, name: string, context: ReviewContext = {}): readonly string[] {
+  const guesses = guessesAt(calculationOf(expected), { ...context, given: context, weights: undefined }, slips)
+  return guesses.flatMap(({ slip, way }) => (slip.name === name ? [way.reason] : []))
+}
+
 describe('calculations that are odd', () => {
   it('a molar mass in kilograms', () => {
     const mass = tenth.times(molar('0.249677 kg/mol', { of: 'CuSO4·5H2O' }))
@@ -80,6 +86,66 @@ describe('calculations that are odd', () => {
     expect(Object.keys(given(energy))).not.toContain('molar-volume-elsewhere')
     const cold = gasVolume({ gas: 'H2', amount: '0.0400 mol', at: { temperature: '0 degC', pressure: '100 kPa' } })
     expect(Object.keys(given(cold.volume))).not.toContain('celsius-in-gas-law')
+  })
+
+  it('a gas constant that is itself worked out, and amounts where no volume is', () => {
+    const at = { temperature: '25.0 degC', pressure: '100 kPa' } as const
+    const { volume } = gasVolume({ gas: 'H2', amount: '0.0400 mol', at })
+    expect(Object.keys(given(volume))).toContain('pressure-units-mixed')
+    const worked = exact('4.157 J/(mol K)').times(exact('2'))
+    expect(Object.keys(given(worked.times(exact('2'))))).not.toContain('molar-volume-elsewhere')
+    expect(ways(worked.times(exact('2')), 'pressure-units-mixed')).toHaveLength(1)
+    expect(ways(tenth.times(exact('2')), 'molar-volume-elsewhere')).toEqual([])
+  })
+
+  it('a theoretical yield beside reactants of which one is weighed, or several alike', () => {
+    const theory = quantity('0.0400 mol', { role: 'theoretical yield', of: 'ZnSO4·7H2O' })
+    const reactant = (of: string, gives: '1 mol', mass?: '1 g') =>
+      ({ of, amount: exact(gives), gives: exact(gives), ...(mass && { mass: exact(mass) }) }) as const
+    const zinc = reactant('ZnO', '0.0400 mol' as '1 mol', '3.255 g' as '1 g')
+    const acid = reactant('H2SO4', '0.0440 mol' as '1 mol')
+    const salt = reactant('NaCl', '0.0500 mol' as '1 mol', '2.922 g' as '1 g')
+    expect(ways(theory, 'smaller-mass-limits', { reactants: [acid, zinc] })).toEqual([])
+    expect(ways(theory, 'smaller-mass-limits', { reactants: [salt, zinc] })).toEqual([
+      'theoretical yield of ZnSO4·7H2O from NaCl',
+    ])
+    expect(ways(theory, 'smaller-mass-limits', { reactants: [zinc, { ...salt, mass: exact('9 g') }] })).toEqual([])
+    expect(ways(theory, 'excess-reagent-limits', { reactants: [salt, zinc, acid, zinc] })).toEqual([
+      'theoretical yield of ZnSO4·7H2O from NaCl',
+      'theoretical yield of ZnSO4·7H2O from H2SO4',
+    ])
+    const few = { ...acid, amount: exact('0.0100 mol') }
+    expect(ways(theory, 'fewer-moles-limits', { reactants: [zinc, few, { ...salt, amount: few.amount }] })).toEqual([
+      'theoretical yield of ZnSO4·7H2O from H2SO4',
+    ])
+    expect(ways(theory, 'reactant-masses-added', { reactants: [zinc, salt] })).toEqual([])
+  })
+
+  it('excess factors of other reagents, each value once, and none that is one', () => {
+    const factor = (text: '1', of: string) => exact(text, { role: 'excess', of })
+    const atHand = [
+      factor('1.10' as '1', 'KOH'),
+      factor('1.1' as '1', 'H2O2'),
+      factor('1', 'HCl'),
+      factor('1.5' as '1', 'HNO3'),
+      factor('1.2' as '1', 'ZnO'),
+    ]
+    const zinc = exact('0.0400 mol', { role: 'amount', of: 'ZnO' })
+    expect(ways(zinc, 'excess-on-another-reagent', { atHand })).toEqual([
+      'amount of ZnO with the excess of KOH',
+      'amount of ZnO with the excess of HNO3',
+    ])
+    const own = zinc.times(factor('1.2' as '1', 'ZnO')).named({ role: 'amount', of: 'ZnO' })
+    expect(ways(own, 'excess-on-another-reagent', { atHand })).toEqual([])
+    expect(ways(own, 'excess-per-cent-as-factor')).toEqual([
+      'excess of ZnO as 0.2',
+      'excess of ZnO as 20',
+      'excess of ZnO as 2.2',
+    ])
+    expect(ways(zinc.times(factor('1', 'ZnO')), 'excess-left-out')).toEqual([])
+    const theory = exact('0.0400 mol', { role: 'theoretical yield' })
+    expect(ways(theory, 'excess-on-product', { atHand })).toHaveLength(3)
+    expect(ways(theory, 'excess-on-another-reagent', { atHand })).toEqual([])
   })
 
   it('a yield without the names of its substances', () => {

@@ -42,6 +42,21 @@ describe('a class', () => {
     expect(review.mostCommon).toBe(review.slips[0])
   })
 
+  it('names the most common slip first, whoever made it', () => {
+    const plain = (answer: string) => ({ plan: zincPlan, filled: filledIn({ 'theoretical-yield': answer }) })
+    const { slips, mostCommon } = reviewClass([plain('7.178 g'), plain('6.458 g'), plain('6.458 g')])
+    expect(slips.map(({ slip, share }) => [slip, share]).slice(0, 1)).toEqual([['product-taken-as-anhydrous', 2]])
+    expect(mostCommon).toBe(slips[0])
+    expect(slips.map(({ slip }) => slip)).toContain('other-hydrate')
+  })
+
+  it('has no slips where nothing is wrong', () => {
+    const [first, , third] = review.benches
+    expect(first?.slips).toEqual({})
+    expect(Object.keys(third?.slips ?? {}).sort()).toEqual(['molar-mass-of-product', 'theoretical-yield'])
+    expect(first?.statuses).toEqual(Object.fromEntries(Object.keys(allRight).map((question) => [question, 'right'])))
+  })
+
   it('lists what could not be read, and goes on', () => {
     expect(review.unread.map(({ index, error }) => [index, error.code])).toEqual([[3, 'review/invalid']])
   })

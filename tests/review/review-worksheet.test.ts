@@ -278,6 +278,16 @@ describe('what is no worksheet', () => {
     expect(error.problems?.[0]?.code).toBe(problem)
   })
 
+  it('every name that is no question is told, and where it stands', () => {
+    const filled = filledIn({ 'mass-of-CuO': '3 g', 'mass-of-ZnO': '3 g', nonsense: '1' })
+    const error = failure(() => reviewWorksheet(zincPlan, filled))
+    expect(error).toMatchObject({ path: ['answers', 'mass-of-CuO'], found: 'mass-of-CuO' })
+    expect(error.problems).toMatchObject([
+      { code: 'review/unknown-question', path: ['answers', 'mass-of-CuO'], found: 'mass-of-CuO' },
+      { code: 'review/unknown-question', path: ['answers', 'nonsense'], found: 'nonsense' },
+    ])
+  })
+
   it('what cannot be looked at is refused', () => {
     const trap = Object.defineProperty({}, 'format', {
       get: () => {
