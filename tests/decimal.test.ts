@@ -1,6 +1,6 @@
 import { Decimal as Shared } from 'decimal.js'
 import fc from 'fast-check'
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import { Decimal, mostDigits, scaledDecimal, smallWhole, tenMillionth, tenMillionths } from '../src/decimal.js'
 
 /** The same number by way of text, which is what decimal.js documents. */
@@ -28,6 +28,14 @@ describe('a decimal', () => {
     ['1e20', '100000000000000000000'],
     ['1e21', '1e+21'],
   ])('%s is written %s', (text, written) => expect(new Decimal(text).toString()).toBe(written))
+
+  it('takes nothing over from whoever reconfigured the shared one before', async () => {
+    Shared.set({ maxE: 5 })
+    vi.resetModules()
+    const fresh = await import('../src/decimal.js')
+    Shared.set({ defaults: true })
+    expect(new fresh.Decimal('1e20').isFinite()).toBe(true)
+  })
 
   it('is none of those that anybody else can reconfigure', () => {
     Shared.set({ precision: 5, toExpPos: 2 })

@@ -11,6 +11,7 @@ import { recompute } from '../../src/review/recompute.js'
 import { timesNumber } from '../../src/review/replacement.js'
 import { slips } from '../../src/review/slips.js'
 import { smallFraction } from '../../src/review/small-fraction.js'
+import { ways } from './ways.js'
 import { filledIn, zincPlan } from './worksheets.js'
 
 const molar = (text: string, naming: Naming): Quantity<'molarMass'> =>
@@ -24,12 +25,6 @@ function given(expected: Quantity, context: ReviewContext = {}): Readonly<Record
   return Object.fromEntries(
     guesses.map(({ slip, way }) => [slip.name, recompute(calculation, way.change)?.value.toPrecision(4) ?? '']),
   )
-}
-
-/** The reasons of a slip, one for each way in which it may have been made. */
-function ways(expected: Quantity, name: string, context: ReviewContext = {}): readonly string[] {
-  const guesses = guessesAt(calculationOf(expected), { ...context, given: context, weights: undefined }, slips)
-  return guesses.flatMap(({ slip, way }) => (slip.name === name ? [way.reason] : []))
 }
 
 describe('calculations that are odd', () => {
@@ -74,6 +69,11 @@ describe('calculations that are odd', () => {
     expect(smallFraction(ratio)).toBeUndefined()
     expect(smallFraction(exact('12345'))).toBeUndefined()
     expect(smallFraction(exact('1.5'))).toEqual({ top: 3, bottom: 2 })
+    expect(smallFraction(exact('1000'))).toEqual({ top: 1000, bottom: 1 })
+    expect(smallFraction(exact('0.001'))).toEqual({ top: 1, bottom: 1000 })
+    expect(smallFraction(exact('150 %'))).toEqual({ top: 3, bottom: 2 })
+    for (const none of ['1001', '0', '-0.5'] as const) expect(smallFraction(exact(none))).toBeUndefined()
+    expect(smallFraction(exact('1').dividedBy(exact('1001')))).toBeUndefined()
     const mass = tenth.times(ratio).times(molar('100.1 g/mol', { of: 'X' }))
     expect(Object.keys(given(mass))).toContain('ratio-left-out')
   })

@@ -30,6 +30,19 @@ describe('the questions of a worksheet', () => {
   })
 
   it('number what goes in twice, and ask for no limit where there is one supply', () => {
+    const [oxide, acid] = zincPlan.supplies
+    const thrice = worksheetOf({ ...zincPlan, supplies: [acid!, oxide!, acid!, acid!] })
+    expect(thrice.questions.map(({ id }) => id).slice(0, 9)).toEqual([
+      'amount-of-H2SO4',
+      'volume-of-H2SO4',
+      'amount-of-ZnO',
+      'mass-of-ZnO',
+      'amount-of-H2SO4-2',
+      'volume-of-H2SO4-2',
+      'amount-of-H2SO4-3',
+      'volume-of-H2SO4-3',
+      'limiting-reagent',
+    ])
     const twice = planPreparation({
       ...zincSulfate,
       supplies: [
