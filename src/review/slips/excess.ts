@@ -5,11 +5,6 @@ import { atHand, because, called, isOfYield, partsIn, theoreticalYieldIn } from 
 import { instead, leftOut, times } from '../replacement.js'
 import type { Slip, SlipChange } from '../slip.js'
 
-/** Excess factors of a calculation that change anything. */
-function factorsOf(calculation: Calculation): readonly Quantity<'ratio'>[] {
-  return partsIn(calculation, 'excess', 'ratio').filter((factor) => !factor.equals(exact('1')))
-}
-
 /** Excess factors of other reagents, each value once. */
 function factorsAtHand(context: SlipContext, of: string | undefined): readonly Quantity<'ratio'>[] {
   const others = atHand(context, 'excess', 'ratio').filter((factor) => factor.naming.of !== of)
@@ -41,7 +36,7 @@ function onProduct(calculation: Calculation, context: SlipContext): readonly Sli
 
 /** 14 % of excess is 1.14 times; it was taken as 0.14 times, 14 times, or 2.14 times. */
 function perCentAsFactor(calculation: Calculation): readonly SlipChange[] {
-  return factorsOf(calculation).flatMap((factor) => {
+  return partsIn(calculation, 'excess', 'ratio').flatMap((factor) => {
     const part = factor.minus(exact('1'))
     const readings = part.value.gt(0) ? [part, part.times(exact('100')), factor.plus(exact('1'))] : []
     return readings.map((reading) =>
@@ -87,6 +82,6 @@ export const excessSlips: readonly Slip[] = [
     evidence: 'inferred',
     source: 'No source found.',
     changes: (calculation) =>
-      factorsOf(calculation).map((factor) => because(`${called(factor)} left out`, leftOut(factor))),
+      partsIn(calculation, 'excess', 'ratio').map((factor) => because(`${called(factor)} left out`, leftOut(factor))),
   },
 ]

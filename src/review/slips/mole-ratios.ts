@@ -9,9 +9,8 @@ import { instead, leftOut, upsideDown } from '../replacement.js'
 import type { Slip, SlipChange } from '../slip.js'
 import { smallFraction } from '../small-fraction.js'
 
-/** Mole ratios that are not one to one: the others hide every slip with them. */
 function ratiosOf(calculation: Calculation): readonly Quantity<'ratio'>[] {
-  return partsIn(calculation, 'mole ratio', 'ratio').filter((ratio) => !ratio.equals(exact('1')))
+  return partsIn(calculation, 'mole ratio', 'ratio')
 }
 
 /** The coefficient of another substance of the equation in place of the right one. */

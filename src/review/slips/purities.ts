@@ -1,6 +1,6 @@
 import { attempt } from '../../errors.js'
 import { formulaOf, molarMass } from '../../formula/index.js'
-import { asDimension, exact, type Quantity } from '../../quantity/index.js'
+import { asDimension, type Quantity } from '../../quantity/index.js'
 import type { Calculation } from '../calculation.js'
 import type { SlipContext } from '../context.js'
 import { because, called, partsIn } from '../look-up.js'
@@ -98,7 +98,7 @@ export const puritySlips: readonly Slip[] = [
     source: 'No source found.',
     changes: (calculation) =>
       partsIn(calculation, 'purity', 'ratio')
-        .filter((purity) => purity.rule === 'input' && !purity.equals(exact('1')))
+        .filter((purity) => purity.rule === 'input')
         .map((purity) => because(`${called(purity)} left out`, leftOut(purity))),
   },
 ]

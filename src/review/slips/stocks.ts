@@ -63,7 +63,6 @@ function takesOtherRow(calculation: Calculation, context: SlipContext): readonly
 function forgetsSpare(calculation: Calculation): readonly SlipChange[] {
   return partsIn(calculation, 'excess', 'ratio')
     .filter((factor) => calculation.usersOf(factor).some(({ operands }) => isTotal(operands[0])))
-    .filter((factor) => !factor.equals(exact('1')))
     .map((factor) => because(`${called(factor)} left out`, leftOut(factor)))
 }
 

@@ -1,4 +1,4 @@
-import { exact, type Quantity } from '../../quantity/index.js'
+import type { Quantity } from '../../quantity/index.js'
 import { type Calculation, isDivisor } from '../calculation.js'
 import type { SlipContext } from '../context.js'
 import { atHand, because, called, othersOf, partsIn } from '../look-up.js'
@@ -64,9 +64,9 @@ export const strengthSlips: readonly Slip[] = [
     evidence: 'printed',
     source: 'Classic manuals give strengths in normality; a reagent maker lists sulfuric acid as 18 M beside 36 N.',
     changes: (calculation) =>
-      partsIn(calculation, 'equivalence factor', 'ratio')
-        .filter((factor) => !factor.equals(exact('1')))
-        .map((factor) => because(`${called(factor)} left out`, leftOut(factor))),
+      partsIn(calculation, 'equivalence factor', 'ratio').map((factor) =>
+        because(`${called(factor)} left out`, leftOut(factor)),
+      ),
   },
   {
     name: 'dilution-upside-down',
