@@ -45,6 +45,11 @@ describe('a calculation', () => {
     expect(calculation.placeOf(theory)).toBe(calculation.placeOf(amount))
   })
 
+  it('calls a measurement in one role what it was called first', () => {
+    const calculation = calculationOf(amount.plus(amount.named({ role: 'amount', of: 'the oxide' })))
+    expect(calculation.inRole('amount').map(({ naming }) => naming.of)).toEqual(['ZnO'])
+  })
+
   it.each([
     { what: 'directly', divisor: exact('2 g'), isBelow: true },
     { what: 'in another unit', divisor: exact('2000 mg').to('g'), isBelow: true },

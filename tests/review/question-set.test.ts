@@ -128,6 +128,16 @@ describe('a set of questions', () => {
 })
 
 describe('what cannot be varied or asked', () => {
+  it.each([
+    { options: { strengths: { ZnO: { from: '1 mol/L', to: '2 mol/L' } } }, names: /: H2SO4$/ },
+    { options: { assays: { H2SO4: { from: '90 %', to: '95 %' } } }, names: /: ZnO$/ },
+    { options: { excessFactors: { KOH: { from: '1.1', to: '1.2' } } }, names: /: ZnO, H2SO4$/ },
+  ])('the refusal of $options tells what can', ({ options: given, names }) => {
+    expect(() => questionSet(zincSulfate, { seed: 1, ...given })).toThrowError(
+      expect.objectContaining({ code: 'review/bad-range', expected: expect.stringMatching(names) }),
+    )
+  })
+
   it.each<{ why: string; recipe?: Recipe; options: unknown; code: string; path?: readonly string[] }>([
     { why: 'no options', options: undefined, code: 'review/not-an-object' },
     { why: 'no seed', options: {}, code: 'review/bad-range', path: ['seed'] },
@@ -219,6 +229,21 @@ describe('what cannot be varied or asked', () => {
 })
 
 describe('the generator', () => {
+  it.each([
+    [0, 0],
+    [1, 1],
+    [5, 3],
+    [1_000_000, 1000],
+  ])('draws the powers of 48271 modulo 2^31 - 1, from seed %i and stream %i', (seed, stream) => {
+    const modulus = 2n ** 31n - 1n
+    const start = 1n + ((BigInt(seed) * 7919n + BigInt(stream) * 104_729n) % (modulus - 1n))
+    const draw = generatorFrom(seed, stream)
+    for (let count = 9n; count < 14n; count += 1n) {
+      const state = (start * 48_271n ** count) % modulus
+      expect(draw()).toBe(Number(state - 1n) / Number(modulus - 1n))
+    }
+  })
+
   it('gives the same numbers for the same seed, evenly between 0 and 1', () => {
     const draw = (seed: number, stream?: number) => Array.from({ length: 2000 }, generatorFrom(seed, stream))
     expect(draw(5)).toEqual(draw(5))
