@@ -17,6 +17,16 @@ describe('what is at hand beside a plan', () => {
     ])
   })
 
+  it('as much product as the one that is short lets there be', () => {
+    const [oxide, acid] = zincSulfate.supplies
+    const short = { ...zincSulfate, supplies: [oxide!, { ...acid!, excessFactor: '0.90' } as typeof acid & object] }
+    const given = contextOf(planPreparation(short)).reactants?.map(({ of, gives }) => [of, gives.value.toNumber()])
+    expect(given).toEqual([
+      ['ZnO', 0.04],
+      ['H2SO4', 0.036],
+    ])
+  })
+
   it('the equations, the overall one first, and every formula once', () => {
     const { equations, formulas } = contextOf(zincPlan)
     expect(equations?.map(String)).toEqual([

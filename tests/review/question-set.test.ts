@@ -121,6 +121,16 @@ describe('a set of questions', () => {
     expect(variants[0]?.recipe.supplies[1]).toMatchObject({ assay: expect.stringMatching(/^9[5-8] %$/) })
   })
 
+  it('is as fine as the finer of its ends, where zeros count', () => {
+    const drawn = (from: string, to: string) =>
+      questionSet(
+        { ...zincSulfate, scale: { of: 'ZnO', mass: '1 g' } },
+        { seed: 1, variants: 5, scale: { from, to } },
+      ).variants.map(({ recipe }) => recipe.scale?.mass ?? '')
+    for (const mass of [...drawn('1 g', '2.00 g'), ...drawn('1.00 g', '2 g')]) expect(mass).toMatch(/^[12]\.\d\d g$/)
+    expect(new Set(drawn('100 g', '200 g')).size).toBeGreaterThan(2)
+  })
+
   it('a range of one number is that number', () => {
     const { variants } = questionSet(zincSulfate, { seed: 1, scale: { from: '0.0300 mol', to: '0.0300 mol' } })
     expect(variants[0]?.recipe.scale?.amount).toBe('0.0300 mol')

@@ -90,6 +90,10 @@ describe('the verdict on a value that is right', () => {
     expect(reviewAnswer(litre, '1000 mL', { wholeNumberZeros: 'significant' }).verdict).toBe('unexplained')
   })
 
+  it('a right value with too few or too many figures is not looked through for slips', () => {
+    for (const stated of ['7.2 g', '7.188525 g']) expect(reviewAnswer(mass, stated).candidates).toEqual([])
+  })
+
   it('a right value beside which a slip gives the same is still right, and the slip is named', () => {
     const { verdict, candidates } = reviewAnswer(mass, '7.188 g')
     expect(verdict).toBe('rounding')

@@ -50,6 +50,11 @@ describe('a class', () => {
     expect(slips.map(({ slip }) => slip)).toContain('other-hydrate')
   })
 
+  it('counts what is only rounded as not faulted', () => {
+    const { benches } = reviewClass([{ plan: zincPlan, filled: filledIn({ 'theoretical-yield': '12 g' }) }])
+    expect(benches[0]).toMatchObject({ notFaulted: 1, faulted: 0, statuses: { 'theoretical-yield': 'rounding' } })
+  })
+
   it('has no slips where nothing is wrong', () => {
     const [first, , third] = review.benches
     expect(first?.slips).toEqual({})

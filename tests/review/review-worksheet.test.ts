@@ -206,6 +206,7 @@ describe('what follows from an earlier wrong answer', () => {
     const yieldReview = answerTo(answers, 'theoretical-yield')
     expect(yieldReview.follows).toEqual(['amount-of-ZnO'])
     expect(yieldReview.review?.candidates[0]?.slips).toEqual(['product-taken-as-anhydrous'])
+    expect(yieldReview.advice).toBe(yieldReview.review?.advice)
   })
 
   it('a number that nothing explains is held against the plan', () => {
