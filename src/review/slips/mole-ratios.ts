@@ -9,10 +9,6 @@ import { instead, leftOut, upsideDown } from '../replacement.js'
 import type { Slip, SlipChange } from '../slip.js'
 import { smallFraction } from '../small-fraction.js'
 
-function ratiosOf(calculation: Calculation): readonly Quantity<'ratio'>[] {
-  return partsIn(calculation, 'mole ratio', 'ratio')
-}
-
 /** The coefficient of another substance of the equation in place of the right one. */
 function takesNeighbour(calculation: Calculation, { equations = [] }: SlipContext): readonly SlipChange[] {
   const coefficients = equations.slice(0, 1).flatMap(coefficientsOf)
@@ -45,7 +41,7 @@ function coefficientsOf(equation: Parameters<typeof equationOf>[0]): readonly Co
 
 /** A ratio such as 3 : 2 with one of its numbers missing. */
 function losesCoefficient(calculation: Calculation): readonly SlipChange[] {
-  return ratiosOf(calculation).flatMap((ratio) => {
+  return partsIn(calculation, 'mole ratio', 'ratio').flatMap((ratio) => {
     const fraction = smallFraction(ratio)
     if (fraction === undefined || fraction.top === 1 || fraction.bottom === 1) return []
     const { top, bottom } = fraction
@@ -95,7 +91,9 @@ export const moleRatioSlips: readonly Slip[] = [
     source:
       'Chem. Educ. Res. Pract. 2023, doi:10.1039/d2rp00245k (abstract): strategies without any mole ratio, kept by some of 161 teachers. Upahi and Olorundare, J. Educ. Practice 2012, 3(12) (abstract): 59.6 % could not relate known to unknown.',
     changes: (calculation) =>
-      ratiosOf(calculation).map((ratio) => because(`${called(ratio)} taken as 1`, leftOut(ratio))),
+      partsIn(calculation, 'mole ratio', 'ratio').map((ratio) =>
+        because(`${called(ratio)} taken as 1`, leftOut(ratio)),
+      ),
   },
   {
     name: 'ratio-upside-down',
@@ -105,7 +103,9 @@ export const moleRatioSlips: readonly Slip[] = [
     evidence: 'printed',
     source: 'A teaching page of common mistakes in stoichiometry lists it.',
     changes: (calculation) =>
-      ratiosOf(calculation).map((ratio) => because(`${called(ratio)} upside down`, upsideDown(ratio))),
+      partsIn(calculation, 'mole ratio', 'ratio').map((ratio) =>
+        because(`${called(ratio)} upside down`, upsideDown(ratio)),
+      ),
   },
   {
     name: 'coefficient-of-neighbour',
