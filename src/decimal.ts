@@ -22,7 +22,8 @@ interface Kept {
   d: number[]
 }
 
-const perWord = 7
+/** Digits in a word. */
+export const perWord = 7
 const powers = [1, 10, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7] as const
 const word: number = powers[perWord]
 

@@ -1,11 +1,13 @@
 import { Decimal } from '../decimal.js'
 
-/** The decimals of most counts, filled when first asked. */
+/** Counts below this are most of all. */
+const mostCounts = 100
+/** Their decimals, each made when first asked for. */
 const small: Decimal[] = []
 
 /** The decimal of a count: exact where it terminates within 34 digits, else rounded there. */
 export function countDecimal(top: number, bottom: number): Decimal {
-  if (bottom === 1) return top < 100 ? smallDecimal(top) : new Decimal(top)
+  if (bottom === 1) return top < mostCounts ? smallDecimal(top) : new Decimal(top)
   const million = top * (1_000_000 / bottom)
   const terminates = 1_000_000 % bottom === 0 && million <= Number.MAX_SAFE_INTEGER
   return terminates ? new Decimal(`${million}e-6`) : new Decimal(top).div(bottom)

@@ -1,7 +1,5 @@
-import type { Decimal } from '../decimal.js'
+import { type Decimal, perWord } from '../decimal.js'
 
-/** Digits of a decimal are kept in words of seven. */
-const perWord = 7
 /** The powers of ten by words, as far as a double holds them exactly. */
 const sizes = [1, 1e7, 1e14, 1e21] as const
 

@@ -13,7 +13,7 @@ export function isSampled({ fileName, location, mutatorName, replacement }, { sh
   return createHash('sha256').update(identity).digest().readUInt32BE() / 2 ** 32 < share
 }
 
-/** The half-width of the 95 % interval of a share found in a sample drawn from `all`, as a Wilson interval. */
+/** Low and high end of the 95 % interval of Wilson for the share found in a sample of `tried` from `all`. */
 export function interval(found, tried, all) {
   const left = all > 1 ? Math.sqrt((all - tried) / (all - 1)) : 0
   const z = 1.96 * left
