@@ -50,3 +50,13 @@ export function twoAims(): EquationError {
     expected: 'one of the two',
   })
 }
+
+/** More stages than anyone runs, which would take long to solve. */
+export function tooManyStages(count: number, most: number): EquationError {
+  return new EquationError({
+    code: 'equation/too-many-stages',
+    message: `A chain of ${count} stages is not solved.`,
+    found: `${count} stages`,
+    expected: `at most ${most} stages`,
+  })
+}

@@ -58,6 +58,8 @@ export type EquationCode =
   | 'equation/nothing-left'
   /** A species that stands in none of the equations. */
   | 'equation/unknown-species'
+  /** More than 100 stages of a chain. */
+  | 'equation/too-many-stages'
   /** However often each stage runs, the stages do not add up as asked. */
   | 'equation/no-multipliers'
   /** The stages add up in more than one way. */

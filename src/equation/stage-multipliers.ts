@@ -1,6 +1,13 @@
 import { type Formula, parseFormula } from '../formula/index.js'
 import { divideFractions, type Fraction, fraction, multiplyFractions } from '../fraction.js'
-import { noMultipliers, reversedStage, twoAims, undeterminedMultipliers, unknownSpecies } from './chain-errors.js'
+import {
+  noMultipliers,
+  reversedStage,
+  tooManyStages,
+  twoAims,
+  undeterminedMultipliers,
+  unknownSpecies,
+} from './chain-errors.js'
 import { combined } from './combine.js'
 import type { Equation } from './equation.js'
 import { type EquationLike, equationOf, equationsOf } from './equation-of.js'
@@ -25,6 +32,7 @@ export interface ChainOptions {
 /** What one run of a stage makes and uses, by the name of the species. */
 type Net = ReadonlyMap<string, NetAmount>
 
+const maxStages = 100
 const one: Fraction = { numerator: 1n, denominator: 1n }
 const nothing: Fraction = { numerator: 0n, denominator: 1n }
 
@@ -40,6 +48,7 @@ const nothing: Fraction = { numerator: 0n, denominator: 1n }
  * @throws {@link EquationError} `equation/reversed-stage` where a stage would have to run backwards.
  * @throws {@link EquationError} `equation/unknown-species` where an intermediate stands in no stage.
  * @throws {@link EquationError} `equation/unknown-option` where both aims are given.
+ * @throws {@link EquationError} `equation/too-many-stages` beyond 100 stages.
  * @source Common practice, no source.
  *
  * @example
@@ -56,7 +65,7 @@ const nothing: Fraction = { numerator: 0n, denominator: 1n }
  */
 export function stageMultipliers(stages: readonly EquationLike[], options: ChainOptions = {}): readonly Fraction[] {
   checkOptions(options)
-  const equations = equationsOf(stages)
+  const equations = chainOf(stages)
   const { cancel, overall } = options
   if (overall === undefined) return timesCancelling(equations, cancel)
   if (cancel !== undefined) throw twoAims()
@@ -86,8 +95,14 @@ export function stageMultipliers(stages: readonly EquationLike[], options: Chain
  */
 export function overallEquation(stages: readonly EquationLike[], options: Pick<ChainOptions, 'cancel'> = {}): Equation {
   checkOptions(options)
-  const equations = equationsOf(stages)
+  const equations = chainOf(stages)
   return combined(equations, timesCancelling(equations, options.cancel))
+}
+
+function chainOf(stages: readonly EquationLike[]): readonly Equation[] {
+  const equations = equationsOf(stages)
+  if (equations.length > maxStages) throw tooManyStages(equations.length, maxStages)
+  return equations
 }
 
 function timesCancelling(equations: readonly Equation[], cancel: ChainOptions['cancel']): readonly Fraction[] {

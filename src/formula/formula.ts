@@ -25,6 +25,8 @@ export type FormulaNoteCode =
   | 'likely-letter-o'
   /** A capital I or a digit one for the letter l: `NaCI`, `NaC1`. */
   | 'likely-letter-l'
+  /** A slash for the dot before the water: `CuSO4/5H2O`. */
+  | 'likely-dot'
   /** The letter I or V in brackets behind a metal: `Cu(I)Cl`. */
   | 'likely-oxidation-number'
   /** Ac behind oxygen is actinium, not acetyl: `NaOAc`. */

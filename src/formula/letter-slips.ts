@@ -6,11 +6,15 @@ import { hasTooMuchHydrogen } from './organic.js'
 import type { Token } from './scan.js'
 import { slipNote } from './slip-note.js'
 
-/** Characters that look like the letter that was meant: zero for O, I or one for l, numerals in brackets, Ac for acetyl. */
+/** Characters that look like what was meant: zero for O, I or one for l, numerals in brackets, Ac for acetyl, a slash for a dot. */
 export function letterSlips(tokens: readonly Token[]): readonly FormulaNote[] {
   const certain = tokens.flatMap((_, index) => [...oxidationNumber(tokens, index), ...acetyl(tokens, index)])
   if (certain.length > 0 || isPlausible(tokens)) return certain
-  const found = tokens.flatMap((_, index) => [...zeroForO(tokens, index), ...letterForL(tokens, index)])
+  const found = tokens.flatMap((_, index) => [
+    ...zeroForO(tokens, index),
+    ...letterForL(tokens, index),
+    ...slashForDot(tokens, index),
+  ])
   return found.slice(0, 1)
 }
 
@@ -57,6 +61,26 @@ function letterForL(tokens: readonly Token[], index: number): readonly FormulaNo
   const meant = replaced(tokens, index, 2, count === '' ? [chlorine] : [chlorine, { ...behind, text: count }])
   const message = `"C${behind.text}" is read as carbon${isOne ? '' : ' and iodine'}.`
   return isPlausible(meant) ? [slipNote('likely-letter-l', message, carbon.start, behind.end, meant)] : []
+}
+
+/** `CuSO4/5H2O`: a slash between a count and the number of waters. */
+function slashForDot(tokens: readonly Token[], index: number): readonly FormulaNote[] {
+  const token = tokens[index] as Token
+  const [count, waters] = token.text.split('/')
+  if (token.kind !== 'count' || waters === undefined) return []
+  const dot: Token = { ...token, kind: 'dot', text: '·' }
+  const meant = replaced(tokens, index, 1, [
+    { ...token, text: count as string },
+    dot,
+    { ...dot, kind: 'times', text: waters },
+  ])
+  const isWater =
+    meant
+      .slice(index + 3)
+      .map(({ text }) => text)
+      .join('') === 'H2O'
+  if (!isWater || !isPlausible(meant)) return []
+  return [slipNote('likely-dot', `"${token.text}" is read as a fraction.`, token.start, token.end, meant)]
 }
 
 /** `Cu(I)Cl`: iodine or vanadium alone in round brackets behind a metal, without a count. */

@@ -19,7 +19,7 @@ export type ConstantMassCriterionName =
   | 'ph-eur'
   | 'usp'
   | 'chp'
-  | 'talbot'
+  | 'analytical-balance'
   | 'crucible'
   | 'two-milligrams'
   | 'school-balance'
@@ -42,7 +42,7 @@ export const constantMassCriteria: Readonly<Record<ConstantMassCriterionName, Co
     within: '0.3 mg',
     source: 'Chinese Pharmacopoeia, General Notices (constant weight), quoted in a comparison table',
   },
-  talbot: {
+  'analytical-balance': {
     within: '0.3 mg',
     source:
       'Talbot, An Introductory Course of Quantitative Chemical Analysis (1921): successive weighings within 0.0003 g',

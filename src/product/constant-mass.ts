@@ -52,8 +52,8 @@ export interface ConstantMass {
  * import { constantMass } from 'saltwright/product'
  *
  * const weighings = ['14.4496 g', '14.4487 g', '14.4485 g'] as const
- * constantMass({ weighings, criterion: 'talbot' }).reached // => true
- * constantMass({ weighings: weighings.slice(0, 2), criterion: 'talbot' }).reached // => false
+ * constantMass({ weighings, criterion: 'analytical-balance' }).reached // => true
+ * constantMass({ weighings: weighings.slice(0, 2), criterion: 'analytical-balance' }).reached // => false
  * ```
  */
 export function constantMass(series: MassSeries): ConstantMass {

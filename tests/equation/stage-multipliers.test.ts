@@ -88,6 +88,13 @@ describe('multipliers', () => {
 })
 
 describe('refusals', () => {
+  it('a chain of more than 100 stages', () => {
+    const chain = Array.from({ length: 101 }, (_, index) => `C${index + 1}H4 -> C${index + 2}H4`)
+    const error = refusal(() => overallEquation(chain))
+    expect([error.code, error.found]).toEqual(['equation/too-many-stages', '101 stages'])
+    expect(stageMultipliers(chain.slice(1))).toHaveLength(100)
+  })
+
   it.each<[readonly string[], ChainOptions, string, string | undefined]>([
     [mohr, {}, 'equation/undetermined-multipliers', 'Name more'],
     [['H2 -> 2 H', 'O2 -> 2 O'], {}, 'equation/undetermined-multipliers', 'Name more'],

@@ -40,6 +40,10 @@ describe('legal text that is doubtful is read as written', () => {
     ['CC14', 'likely-letter-l', 'CCl4'],
     ['NaCI', 'likely-letter-l', 'NaCl'],
     ['CaCI2', 'likely-letter-l', 'CaCl2'],
+    // a slash for the dot
+    ['CuSO4/5H2O', 'likely-dot', 'CuSO4·5H2O'],
+    ['FeSO4/7H2O', 'likely-dot', 'FeSO4·7H2O'],
+    ['BaCl2/2H2O', 'likely-dot', 'BaCl2·2H2O'],
     // numerals and short forms
     ['Cu(I)Cl', 'likely-oxidation-number', 'CuCl'],
     ['NaOAc', 'likely-abbreviation', 'NaC2H3O2'],
@@ -117,6 +121,10 @@ describe('legal text that is doubtful is read as written', () => {
     ['SO5^2-'],
     ['Na'.repeat(101)],
     ['CUSO4'.repeat(41)],
+    ['Na2/3CoO2'], // a fraction indeed
+    ['CuSO4/5NH3'],
+    ['CSO4/5H2O'],
+    ['Na1/2H2O'],
   ])('%s is not doubted', (text) => expect(notes(text)).toEqual([]))
 })
 

@@ -189,7 +189,7 @@ const calls: Readonly<Record<string, readonly (() => unknown)[]>> = {
     () => waterOfCrystallisation({ hydrate: '0.5000 g', residue: '0.2721 g', anhydrous: 'KAl(SO4)2' }),
   ],
   constantMass: [
-    () => constantMass({ weighings: ['14.4496 g', '14.4487 g'], criterion: 'talbot' }),
+    () => constantMass({ weighings: ['14.4496 g', '14.4487 g'], criterion: 'analytical-balance' }),
     () => constantMass({ weighings: ['14.4496 g', '14.4487 g'], taken: '1.000 g', criterion: 'ph-eur' }),
   ],
   lossAccount: [() => lossAccount({ theoretical: '11.502 g', recovered: '7.428 g', leftInLiquor: '3.1 g' })],

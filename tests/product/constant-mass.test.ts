@@ -7,8 +7,8 @@ const falling = ['14.4496 g', '14.4487 g', '14.4485 g'] as const
 
 describe('constant mass', () => {
   it.each([
-    { criterion: 'talbot', weighings: falling, reached: true },
-    { criterion: 'talbot', weighings: falling.slice(0, 2), reached: false },
+    { criterion: 'analytical-balance', weighings: falling, reached: true },
+    { criterion: 'analytical-balance', weighings: falling.slice(0, 2), reached: false },
     { criterion: 'chp', weighings: ['1.0000 g', '1.0003 g'], reached: true },
     { criterion: 'crucible', weighings: ['1.0000 g', '1.0003 g'], reached: false },
     { criterion: 'ph-eur', weighings: ['1.0000 g', '0.9995 g'], reached: true },
@@ -35,7 +35,7 @@ describe('constant mass', () => {
   })
 
   it('gives every change, the trend and the criterion with its source', () => {
-    const { changes, trend, criterion, limit } = constantMass({ weighings: falling, criterion: 'talbot' })
+    const { changes, trend, criterion, limit } = constantMass({ weighings: falling, criterion: 'analytical-balance' })
     expect(changes.map(String)).toEqual(['-0.0009 g', '-0.0002 g'])
     expect(trend).toBe('falling')
     expect(criterion.source).toContain('Talbot')
@@ -51,7 +51,7 @@ describe('constant mass', () => {
   })
 
   it('goes on with the last weighing, or with the mean of the last two where that is chosen', () => {
-    const series = { weighings: falling, criterion: 'talbot' } as const
+    const series = { weighings: falling, criterion: 'analytical-balance' } as const
     expect(constantMass(series).mass.toString()).toBe('14.4485 g')
     expect(constantMass({ ...series, take: 'mean' }).mass.toString()).toBe('14.4486 g')
     expect(constantMass({ ...series, take: 'mean' }).mass.naming).toMatchObject({ label: 'weighing', role: 'gross' })
@@ -59,7 +59,7 @@ describe('constant mass', () => {
 
   it('keeps names that the weighings have', () => {
     const weighings = falling.map((text) => quantity(text, { label: 'crucible 3', role: 'net' }))
-    expect(constantMass({ weighings, criterion: 'talbot' }).mass.naming).toMatchObject({
+    expect(constantMass({ weighings, criterion: 'analytical-balance' }).mass.naming).toMatchObject({
       label: 'crucible 3',
       role: 'net',
     })
@@ -72,7 +72,7 @@ describe('constant mass', () => {
     }
   })
 
-  const good = { weighings: falling, criterion: 'talbot' } as const
+  const good = { weighings: falling, criterion: 'analytical-balance' } as const
   it.each([
     { what: 'no series', given: undefined, code: 'product/not-an-object' },
     { what: 'no list', given: { ...good, weighings: '1 g' }, code: 'product/not-a-list' },

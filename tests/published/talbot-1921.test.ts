@@ -243,7 +243,8 @@ function percentOf(precipitate: Quantity<'mass'>, sample: Quantity<'mass'>): Qua
 /** The first two successive weighings that count as constant. */
 function constantPair(weighings: readonly `${number} g`[]): string {
   const end = weighings.findIndex(
-    (_, index) => index > 0 && constantMass({ weighings: weighings.slice(0, index + 1), criterion: 'talbot' }).reached,
+    (_, index) =>
+      index > 0 && constantMass({ weighings: weighings.slice(0, index + 1), criterion: 'analytical-balance' }).reached,
   )
   return weighings
     .slice(end - 1, end + 1)

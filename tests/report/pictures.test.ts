@@ -70,7 +70,7 @@ describe.each(Object.entries(pictures))('the picture of %s', (name, picture) => 
 describe('what a picture says', () => {
   it('of drying: readings that rose, given as quantities', () => {
     const weighings = [quantity('18.616 g'), quantity('18.640 g')]
-    const picture = dryingPicture({ weighings, criterion: 'talbot' })
+    const picture = dryingPicture({ weighings, criterion: 'analytical-balance' })
     expect(picture.title.text).toBe('Not yet at constant mass')
     expect(picture.description).toContain('differ by 0.024 g, allowed is 0.3 mg: not constant, still rising.')
   })
@@ -126,7 +126,7 @@ describe('what cannot be drawn is refused', () => {
   })
 
   it('a series of one weighing, in the words of the one who judges it', () => {
-    const draw = () => dryingPicture({ weighings: ['18.771 g'], criterion: 'talbot' })
+    const draw = () => dryingPicture({ weighings: ['18.771 g'], criterion: 'analytical-balance' })
     expect(draw).toThrow(expect.objectContaining({ code: 'product/too-few-weighings' }))
   })
 })
