@@ -119,7 +119,7 @@ export function measure() {
   })
   return {
     title: 'Preparations',
-    about: `Microseconds for each recipe, plan or bench. Validating reads every formula, equation and number with its unit, which takes most of the time: ${(ours.time / alone.time).toFixed(0)} times what the schema library takes for the shape alone, in which any text passes. Its classic form, which we do not ship, also compiles the schema to a function.`,
+    about: `Microseconds for each recipe, plan or bench. Validating reads every formula, equation and number with its unit, which takes most of the time: ${(ours.time / alone.time).toFixed(0)} times what the schema library takes for the shape alone, in which any text passes. Its classic form, which we do not ship, also compiles the schema to a function, which pages may forbid.`,
     rows: [...planning, ...validating, ...classes],
     targets: [
       atMost('milliseconds for a plan of two stages and four supplies', 1, planning[0].time / 1000),
