@@ -46,7 +46,7 @@ export interface ProductRecord {
   readonly mass?: string
   /** Gross masses in the order they were weighed while the crystals dried; the last one counts. */
   readonly series?: readonly string[]
-  /** When the series counts as constant; not judged unless said. */
+  /** When the series counts as constant; not judged unless said. A criterion per gram goes by the substance at the first weighing, less its tare. */
   readonly constancy?: ConstancyRecord
   /** Several vessels that hold the product together. */
   readonly vessels?: readonly VesselRecord[]

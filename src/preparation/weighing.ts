@@ -1,3 +1,4 @@
+import { attempt } from '../errors.js'
 import { type ConstantMass, constantMass, netMass, type Weighing } from '../product/index.js'
 import type { Quantity } from '../quantity/index.js'
 import type { Finding } from './finding.js'
@@ -18,7 +19,7 @@ export interface ProductWeighing {
 /** The product as weighed, and what is to be said of the weighing. */
 export function weighProduct(record: ProductRecord): ProductWeighing {
   const mass = massOf(record).named({ role: 'actual yield', symbol: 'm', label: 'product obtained' })
-  const constancy = constancyOf(record)
+  const constancy = constancyOf(record, mass)
   const below = mass.value.lt(0) ? [grossBelowTare(['product'], mass)] : []
   return { mass, constancy, findings: [...below, ...constancyFindings(constancy)] }
 }
@@ -37,10 +38,21 @@ export function weighingOf({ gross, tare }: VesselRecord, of = 'product'): Weigh
   return { gross: reading(gross, 'mass'), tare: empty, of }
 }
 
-function constancyOf({ series, constancy }: ProductRecord): ConstantMass | undefined {
+function constancyOf(record: ProductRecord, obtained: Quantity<'mass'>): ConstantMass | undefined {
+  const { series, constancy } = record
   if (series === undefined || series.length < 2 || constancy === undefined) return undefined
   const weighings = series.map((mass) => reading(mass, 'mass'))
-  return constantMass({ weighings, criterion: criterionOf(constancy), taken: weighings[0] })
+  const judged = attempt(() =>
+    constantMass({ weighings, criterion: criterionOf(constancy), taken: takenOf(record, obtained) }),
+  )
+  return judged.ok ? judged.value : undefined // a criterion per gram says nothing of an empty vessel
+}
+
+/** The substance at the first weighing, without its vessel; nothing where the vessel weighs more empty. */
+function takenOf({ series, tare }: ProductRecord, obtained: Quantity<'mass'>): Quantity<'mass'> | undefined {
+  const [gross] = series as readonly [string]
+  const taken = tare === undefined ? obtained : netMass(weighingOf({ gross, tare }))
+  return taken.value.gt(0) ? taken : undefined
 }
 
 function criterionOf(constancy: ConstancyRecord): Parameters<typeof constantMass>[0]['criterion'] {

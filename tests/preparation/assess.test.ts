@@ -128,7 +128,38 @@ describe('findings of an assessment', () => {
       given: records({ series: ['20.317 g'], tare: '11.204 g', constancy: 'ph-eur' }, [oxide]),
       found: [],
     },
+    {
+      what: 'per gram of a vessel that weighs more empty, nothing is judged',
+      given: records({ series: ['11.205 g', '11.204 g'], tare: '20.317 g', constancy: 'usp' }, [oxide]),
+      found: ['gross-below-tare'],
+    },
   ])('$what', ({ given, found }) => expect(codes(given)).toEqual(found))
+
+  // 0.50 mg per gram: of the crystals alone, for their vessel does not dry.
+  it.each<{ what: string; product: Records['product']; limit: string; reached: boolean }>([
+    {
+      what: '2.000 g of crystals that lost 5 mg',
+      product: { series: ['20.3000 g', '20.2950 g'], tare: '18.3000 g', constancy: 'usp' },
+      limit: '1.0000',
+      reached: false,
+    },
+    {
+      what: 'with the tare in parts',
+      product: { series: ['20.3000 g', '20.2995 g'], tare: ['18.0000 g', '0.3000 g'], constancy: 'usp' },
+      limit: '1.0000',
+      reached: true,
+    },
+    {
+      what: 'the mass from a tared balance, where no tare is recorded',
+      product: { series: ['20.3000 g', '20.2980 g'], mass: '1.9980 g', constancy: 'usp' },
+      limit: '0.9990',
+      reached: false,
+    },
+  ])('a criterion per gram goes by the substance: $what', ({ product, limit, reached }) => {
+    const { constancy } = assessPreparation(recipe, records(product, [oxide]))
+    expect(constancy?.limit.to('mg').value.toFixed(4)).toBe(limit)
+    expect(constancy?.reached).toBe(reached)
+  })
 
   it('explains a yield over 100 % by what the data speak for first', () => {
     const { explanations, percentYield } = assessPreparation(
