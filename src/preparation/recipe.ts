@@ -71,7 +71,7 @@ export interface RecipeVessel {
 export interface SolidSupply extends SupplyCommon {
   /** `solid`. */
   readonly form: 'solid'
-  /** What is really weighed, where that is not the substance itself: a hydrate for an anhydrous need. */
+  /** What is really weighed, where that is not the substance itself: a hydrate for an anhydrous need, a salt for one of its ions. */
   readonly weighedAs?: string
   /** Mass fraction of what is weighed: `99.5 %`; pure unless said. */
   readonly assay?: string

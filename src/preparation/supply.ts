@@ -1,8 +1,11 @@
 import type { AtomicWeights } from '../element/index.js'
+import { attempt } from '../errors.js'
 import { molarMass } from '../formula/index.js'
+import { ratioBySharedElements } from '../product/gravimetric-factor.js'
 import { asDimension, type Dimension, exact, type Quantity, quantity } from '../quantity/index.js'
 import { amountConcentration, type Strength } from '../solution/index.js'
 import type { SupplyFacts } from './facts.js'
+import { moleRatio } from './form.js'
 
 /** How an amount of a supply is turned into what is weighed or measured, and back. */
 export interface SupplyMeasure {
@@ -78,6 +81,7 @@ function weighed(
   weights: AtomicWeights,
 ): SupplyMeasure {
   const mass = molarMass(weighedAs, { weights })
+  const held = molesHeld(weighedAs, substance)
   const names = { symbol: 'm', of: weighedAs, role: 'mass', label: `mass of ${weighedAs}` } as const
   return {
     by: 'weigh',
@@ -85,15 +89,26 @@ function weighed(
     assay,
     concentration: undefined,
     toTake: (amount) => {
-      const pure = amount.times(mass)
+      const pure = (held === undefined ? amount : amount.dividedBy(held)).times(mass)
       return (assay === undefined ? pure : pure.dividedBy(assay)).named(names)
     },
     amountIn: (taken) => {
       const gross = asDimension(taken, 'mass')
       const pure = assay === undefined ? gross : gross.times(assay)
-      return amountNamed(pure.dividedBy(mass), substance)
+      const amount = pure.dividedBy(mass)
+      return amountNamed(held === undefined ? amount : amount.times(held), substance)
     },
   }
+}
+
+/**
+ * Moles of a substance in a mole of what is weighed for it, where that is not one: two of an alum in its doubled formula. Where the
+ * elements that both hold do not tell, as in a double salt that is weighed for one of its salts, it is taken as one.
+ */
+function molesHeld(weighedAs: string, substance: string): Quantity<'ratio'> | undefined {
+  const ratio = attempt(() => ratioBySharedElements(weighedAs, substance))
+  if (!ratio.ok || ratio.value.numerator === ratio.value.denominator) return undefined
+  return moleRatio(ratio.value, substance, weighedAs)
 }
 
 function pureLiquid(

@@ -54,7 +54,8 @@ export function gravimetricFactor(pair: GravimetricPair): Quantity<'ratio'> {
 /** Elements of water, of acids and of nearly every precipitate: they say nothing of the ratio, unless there is nothing else. */
 const unspecific = new Set(['H', 'O'])
 
-function ratioBySharedElements(weighed: FormulaLike, sought: FormulaLike): Fraction {
+/** Moles of what is sought per mole of what is weighed, by the elements that both hold. */
+export function ratioBySharedElements(weighed: FormulaLike, sought: FormulaLike): Fraction {
   const [from, to] = [formulaOf(weighed), formulaOf(sought)]
   const shared = [...to.counts].filter(([symbol]) => from.counts.has(symbol) && !unspecific.has(symbol))
   const ratios = shared.map(([symbol, count]) => divideFractions(from.counts.get(symbol) as Fraction, count))

@@ -1,4 +1,4 @@
-import { planPreparation, type Recipe, type RecipeSupply } from 'saltwright/preparation'
+import { assessPreparation, planPreparation, type Recipe, type RecipeSupply } from 'saltwright/preparation'
 import { describe, expect, it } from 'vitest'
 import { zincSulfate } from './recipes.js'
 
@@ -59,6 +59,46 @@ describe('a supply in each of its forms', () => {
     const [ammonia] = planPreparation(recipe).supplies
     expect(ammonia?.concentration?.value.toFixed(2)).toBe('14.76')
     expect(ammonia?.measure.toString()).toBe('13.5 mL')
+  })
+})
+
+describe('a solid that is weighed for another', () => {
+  // Barium sulfate from 0.0100 mol of the alum, M(KAl(SO4)2·12H2O) = 474.37 g/mol; the doubled formula is the same crystals.
+  const withAlum = (weighedAs: string, equation = 'KAl(SO4)2 + 2BaCl2 -> 2BaSO4 + KCl + AlCl3'): Recipe => ({
+    format: 'saltwright/recipe@1',
+    title: 'Barium sulfate',
+    product: 'BaSO4',
+    scale: { of: 'BaSO4', amount: '0.0200 mol' },
+    stages: [{ name: 'precipitate', equation }],
+    supplies: [
+      { form: 'solid', substance: equation.split(' ')[0] as string, weighedAs },
+      { form: 'unlimited', substance: equation.includes('BaCl2') ? 'BaCl2' : 'Ba^2+' },
+    ],
+  })
+
+  it.each([
+    { weighedAs: 'KAl(SO4)2·12H2O', measure: '4.744 g' },
+    { weighedAs: 'K2SO4·Al2(SO4)3·24H2O', measure: '4.744 g' },
+  ])('$weighedAs: the same crystals in the same mass', ({ weighedAs, measure }) => {
+    const plan = planPreparation(withAlum(weighedAs))
+    expect(plan.supplies[0]?.measure.toString()).toBe(measure)
+    const records = { format: 'saltwright/records@1', supplies: [{ substance: 'KAl(SO4)2', mass: measure }] } as const
+    const { used } = assessPreparation(plan, { ...records, product: { mass: '4.00 g' } })
+    expect(used[0]?.amount.value.toFixed(4)).toBe('0.0100')
+  })
+
+  it.each([
+    { weighedAs: 'Al2(SO4)3', measure: '2.281 g', says: 'three sulfates each: 0.0200 mol / 3 of 342.13 g/mol' },
+    { weighedAs: '(NH4)2Fe(SO4)2·6H2O', measure: '3.921 g', says: 'two each: 0.0100 mol of 392.12 g/mol' },
+    { weighedAs: 'Na2SO4', measure: '2.841 g', says: 'one each: 0.0200 mol of 142.04 g/mol' },
+  ])('a salt for one of its ions: $weighedAs, $says', ({ weighedAs, measure }) => {
+    const plan = planPreparation(withAlum(weighedAs, 'SO4^2- + Ba^2+ -> BaSO4'))
+    expect(plan.supplies[0]?.measure.toString()).toBe(measure)
+  })
+
+  it('a double salt for one of its salts counts once: its iron says one, its sulfur two', () => {
+    const plan = planPreparation(withAlum('(NH4)2Fe(SO4)2·6H2O', 'FeSO4 + BaCl2 -> BaSO4 + FeCl2'))
+    expect(plan.supplies[0]?.measure.toString()).toBe('7.842 g') // 0.0200 mol of 392.12 g/mol
   })
 })
 
