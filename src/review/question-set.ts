@@ -1,4 +1,5 @@
 import { showFound } from '../errors.js'
+import { deepFreeze } from '../preparation/freeze.js'
 import { type Plan, planPreparation, type Recipe } from '../preparation/index.js'
 import { type Quantity, working } from '../quantity/index.js'
 import { roundToPlace } from '../quantity/rounding.js'
@@ -51,7 +52,7 @@ import { worksheetOf } from './worksheet-of.js'
 export function questionSet(recipe: Recipe, options: QuestionSetOptions): QuestionSet {
   const checked = checkedOptions(options)
   const { seed, variants = 1 } = checked
-  return Object.freeze({
+  return deepFreeze({
     format: 'saltwright/question-set@1',
     title: planPreparation(recipe).recipe.title,
     seed,

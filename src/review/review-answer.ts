@@ -1,5 +1,6 @@
 import { withSummary } from '../display.js'
 import type { AtomicWeights } from '../element/index.js'
+import { deepFreeze } from '../preparation/freeze.js'
 import { type Quantity, roundTo, type TieRule, type WholeNumberZeros } from '../quantity/index.js'
 import { nodeOf } from '../quantity/node.js'
 import { adviceOn, type Findings } from './advice.js'
@@ -107,7 +108,7 @@ function completed(expected: Quantity, { quantity }: Statement, findings: Findin
     groups,
     advice: adviceOn(findings),
   }
-  return Object.freeze(withSummary(review, reviewSummary))
+  return deepFreeze(withSummary(review, reviewSummary))
 }
 
 /** Whether the value is right in the unit that was stated, by the course's atomic weights or those of the calculation. */

@@ -1,4 +1,5 @@
 import { attempt, showFound } from '../errors.js'
+import { deepFreeze } from '../preparation/freeze.js'
 import type { Candidate } from './candidate.js'
 import { checkObject, checkReviewOptions } from './check-options.js'
 import type {
@@ -77,9 +78,9 @@ function reviewBench(worksheet: BenchWorksheet, index: number, options: ClassRev
   const outcome = attempt<WorksheetReview, ReviewError>(() => {
     const { plan, filled, assessment, bench } = checkObject(worksheet) as BenchWorksheet
     const review = reviewWorksheet(plan, filled, { ...options, assessment })
-    return { ...review, bench: bench ?? review.bench ?? `Bench ${index + 1}` }
+    return Object.freeze({ ...review, bench: bench ?? review.bench ?? `Bench ${index + 1}` })
   })
-  return outcome.ok ? { index, review: outcome.value } : { index, error: outcome.error }
+  return Object.freeze(outcome.ok ? { index, review: outcome.value } : { index, error: outcome.error })
 }
 
 /**
@@ -133,7 +134,7 @@ export function reviewClass(worksheets: Iterable<BenchWorksheet>, options: Class
   }
   const slips = [...tally.slips.values()].sort((a, b) => b.share - a.share)
   const questions = [...tally.questions.values()]
-  return Object.freeze({ format: 'saltwright/class-review@1', benches, questions, slips, mostCommon: slips[0], unread })
+  return deepFreeze({ format: 'saltwright/class-review@1', benches, questions, slips, mostCommon: slips[0], unread })
 }
 
 /** What has been counted so far. */

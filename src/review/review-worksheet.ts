@@ -1,3 +1,4 @@
+import { deepFreeze } from '../preparation/freeze.js'
 import type { Plan } from '../preparation/index.js'
 import type { Earlier } from './carry.js'
 import { checkReviewOptions } from './check-options.js'
@@ -62,7 +63,7 @@ export function reviewWorksheet(
   const { bench, answers } = readFilledWorksheet(filled)
   checkNames(worksheet, answers)
   const given = new Map(Object.entries(answers))
-  return Object.freeze({
+  return deepFreeze({
     format: 'saltwright/worksheet-review@1',
     bench,
     title: worksheet.title,

@@ -1,3 +1,4 @@
+import { deepFreeze } from '../preparation/freeze.js'
 import type { Plan, PlannedSupply } from '../preparation/index.js'
 import type { Quantity } from '../quantity/index.js'
 import { checkObject } from './check-options.js'
@@ -58,8 +59,8 @@ export function worksheetOf(plan: Plan, options: WorksheetOptions = {}): Workshe
   ]
   return Object.freeze({
     title: plan.recipe.title,
-    questions: numbered(questions),
-    context: lazyContext(plan, options),
+    questions: deepFreeze(numbered(questions)),
+    context: Object.freeze(lazyContext(plan, options)), // not its parts, which are only worked out when somebody asks
   })
 }
 
