@@ -11,7 +11,7 @@ export function readJson<T>(schema: z.ZodMiniType<T>, input: unknown, what: stri
   const value = safely(what, input, () => {
     const result = z.safeParse(schema, input)
     if (result.success) return result.data
-    for (const issue of result.error.issues) problems.push(...problemsOf(issue, input))
+    for (const issue of result.error.issues) for (const found of problemsOf(issue, input)) problems.push(found) // any number
     return undefined
   })
   if (value === undefined) throw problemsError(what, problems)
@@ -86,17 +86,30 @@ function shapeProblem(issue: Issue, path: readonly (string | number)[], value: u
 function expectedOf(issue: Issue): string {
   switch (issue.code) {
     case 'invalid_type':
-      return issue.expected === 'string' ? 'text' : issue.expected === 'array' ? 'a list' : `an ${issue.expected}`
+      return typeNames[issue.expected] ?? 'an object'
     case 'invalid_value':
       return issue.values.map((value) => JSON.stringify(value)).join(' or ')
     case 'invalid_union':
       return optionsOf(issue)
     case 'too_small':
-      return 'something that is not empty'
+      if (issue.origin !== 'number') return 'something that is not empty'
+      return issue.inclusive ? `${issue.minimum} or more` : `above ${issue.minimum}`
+    case 'too_big':
+      return `${longOnes[issue.origin] ?? 'a number of at most'} ${issue.maximum}`
     default:
-      return `at most ${(issue as { readonly maximum?: number | bigint }).maximum} of these`
+      return 'under a shorter name'
   }
 }
+
+/** What a schema calls a type, in words; the numbers of our documents count something. */
+const typeNames: Readonly<Record<string, string>> = {
+  string: 'text',
+  array: 'a list',
+  number: 'a whole number',
+  int: 'a whole number',
+}
+
+const longOnes: Readonly<Record<string, string>> = { string: 'text no longer than', array: 'a list no longer than' }
 
 function optionsOf(issue: Extract<Issue, { readonly code: 'invalid_union' }>): string {
   const { options } = issue as { readonly options?: readonly unknown[] }

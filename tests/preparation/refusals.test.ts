@@ -7,6 +7,7 @@ import {
   type Recipe,
   type Records,
 } from 'saltwright/preparation'
+import { reviewWorksheet } from 'saltwright/review'
 import { describe, expect, it } from 'vitest'
 import { zincSulfate } from './recipes.js'
 
@@ -220,6 +221,39 @@ describe('a recipe is refused, with every mistake and its place', () => {
     const both = { ...zincSulfate, product: 'Zz', title: '' }
     expect(() => planPreparation(both)).toThrow(/The recipe cannot be used: title: .* \(and 1 more\)/)
   })
+})
+
+describe('what was expected is said in words', () => {
+  const washed = (portions: unknown): Json => ({ washes: [{ with: 'water', volume: '5 mL', portions }] })
+  it.each<{ change: Json; expected: string }>([
+    { change: washed('three'), expected: 'a whole number' },
+    { change: washed(1.5), expected: 'a whole number' },
+    { change: washed(0), expected: 'above 0' },
+    { change: washed(1e300), expected: `a number of at most ${Number.MAX_SAFE_INTEGER}` },
+    { change: { title: '' }, expected: 'something that is not empty' },
+    { change: { title: 'x'.repeat(2001) }, expected: 'text no longer than 2000' },
+    { change: { stages: Array.from({ length: 51 }, () => dissolve) }, expected: 'a list no longer than 50' },
+    { change: { notes: 'none' }, expected: 'a list' },
+    { change: { scale: 'small' }, expected: 'an object' },
+    { change: { atomicWeights: { name: 'ours', values: 'H' } }, expected: 'one of the shapes that the format allows' },
+  ])('$expected', ({ change, expected }) => {
+    const call = () => planPreparation({ ...zincSulfate, ...change } as Recipe)
+    expect(call).toThrow(expect.objectContaining({ expected }))
+  })
+
+  it('of a spare below zero, and of an answer to a question with an endless name', () => {
+    const benches = [{ name: 'Bench 1', scale: { amount: '1 mol' } }]
+    const spare = () => planClass(zincSulfate, benches, { spare: { benches: -1 } })
+    expect(spare).toThrow(expect.objectContaining({ expected: '0 or more' }))
+    const answers = { ['x'.repeat(201)]: '1 g' }
+    const filled = () => reviewWorksheet(planPreparation(zincSulfate), { format: 'saltwright/worksheet@1', answers })
+    expect(filled).toThrow(expect.objectContaining({ expected: 'under a shorter name' }))
+  })
+})
+
+it('any number of unknown keys is told', () => {
+  const keys = Object.fromEntries(Array.from({ length: 200_000 }, (_, index) => [`key ${index}`, 1]))
+  expect(plan(keys)).toHaveLength(200_000)
 })
 
 describe('records are refused', () => {
