@@ -76,6 +76,6 @@ function shown<D extends 'mass' | 'volume'>(taken: Quantity<D>, step: Quantity<D
 
 /** The vessel that a volume is measured with, where the recipe says of which kind. */
 function vesselOf({ recipe }: SupplyFacts, taken: PlannedSupply['exactMeasure']): Vessel | undefined {
-  if (recipe.vessel === undefined || taken.dimension !== 'volume') return undefined
+  if (recipe.vessel === undefined || taken.dimension !== 'volume' || taken.value.isZero()) return undefined
   return vesselFor(taken as Quantity<'volume'>, recipe.vessel as VesselOptions)
 }

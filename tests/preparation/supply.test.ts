@@ -153,6 +153,31 @@ describe('glassware', () => {
     )
   })
 
+  it('is not looked for where nothing is measured', () => {
+    const { supplies } = planPreparation({
+      format: 'saltwright/recipe@1',
+      title: 'Potassium sulfate',
+      product: 'K2SO4',
+      scale: { of: 'K2SO4', amount: '0.0100 mol' },
+      stages: [
+        { name: 'neutralise', equation: '2KOH + H2SO4 -> K2SO4 + 2H2O' },
+        { name: 'clear', equation: 'KOH + HCl -> KCl + H2O', clears: 'KOH' },
+      ],
+      supplies: [
+        { form: 'solution', substance: 'KOH', concentration: '1.00 mol/L' },
+        { form: 'solution', substance: 'H2SO4', concentration: '1.00 mol/L' },
+        {
+          form: 'solution',
+          substance: 'HCl',
+          concentration: '1.00 mol/L',
+          vessel: { item: 'burette', standard: 'ISO' },
+        },
+      ],
+    })
+    expect(supplies[2]?.measure.toString()).toBe('0.0 mL')
+    expect(supplies[2]?.vessel).toBeUndefined()
+  })
+
   it('has nothing to do with what is weighed', () => {
     expect(
       planPreparation({
