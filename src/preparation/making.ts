@@ -28,7 +28,7 @@ export function makingOf(
 }
 
 /** What a solution is made from, as a supply of its own. */
-function sourceOf(substance: string, from: MadeFrom): Exclude<RecipeSupply, { readonly form: 'unlimited' }> {
+export function sourceOf(substance: string, from: MadeFrom): Exclude<RecipeSupply, { readonly form: 'unlimited' }> {
   if ('solid' in from)
     return { form: 'solid', substance, weighedAs: from.solid, ...(from.assay && { assay: from.assay }) }
   return 'massFraction' in from ? { form: 'stock', substance, ...from } : { form: 'solution', substance, ...from }

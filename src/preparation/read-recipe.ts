@@ -7,6 +7,7 @@ import { speciesKey } from '../stoichiometry/index.js'
 import { changesOf, neutralisationIn, overallOf, type StageChemistry, uses } from './chemistry.js'
 import type { RecipeDraft, RecipeFacts, SupplyFacts } from './facts.js'
 import { linkProblems } from './link-problems.js'
+import { measureProblems } from './measure-problems.js'
 import { multipliersOf } from './multipliers.js'
 import { problemsError, readJson } from './read-json.js'
 import type { Recipe, RecipeStage, RecipeSupply } from './recipe.js'
@@ -20,7 +21,7 @@ export function readRecipe(input: unknown): RecipeFacts {
   const problems: ErrorDetails[] = [...recipeProblems(recipe)]
   if (problems.length > 0) throw problemsError('recipe', problems)
   const draft = draftOf(recipe)
-  problems.push(...linkProblems(draft))
+  problems.push(...linkProblems(draft), ...measureProblems(draft))
   if (problems.length > 0) throw problemsError('recipe', problems)
   const multipliers = multipliersOf(draft, problems)
   if (problems.length > 0) throw problemsError('recipe', problems)

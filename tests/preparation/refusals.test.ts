@@ -223,6 +223,64 @@ describe('a recipe is refused, with every mistake and its place', () => {
   })
 })
 
+describe('what cannot be weighed or measured is refused, with its place', () => {
+  it.each<{ what: string; change: Json; problems: readonly string[] }>([
+    {
+      what: 'a solution from a weaker one',
+      change: { supplies: [oxide, { ...acid, madeFrom: { concentration: '1.00 mol/L' } }] },
+      problems: ['supplies.1.madeFrom solution/cannot-concentrate'],
+    },
+    {
+      what: 'a solution from a weaker stock: 10 % at 1.07 g/mL is 1.09 mol/L',
+      change: { supplies: [oxide, { ...acid, madeFrom: { massFraction: '10 %', density: '1.07 g/mL' } }] },
+      problems: ['supplies.1.madeFrom solution/cannot-concentrate'],
+    },
+    {
+      what: 'but not a solution that is taken as it is',
+      change: { supplies: [oxide, { ...acid, madeFrom: { concentration: '3.00 mol/L' } }] },
+      problems: [],
+    },
+    {
+      what: 'a per cent stated as something else',
+      change: {
+        supplies: [
+          oxide,
+          { form: 'stock', substance: 'H2SO4', massFraction: '96 %', density: '1.84 g/mL', statedAs: 'NaCl' },
+        ],
+      },
+      problems: ['supplies.1 solution/unrelated-bases'],
+    },
+    {
+      what: 'half an equivalent, and a burette that nobody makes',
+      change: {
+        supplies: [
+          {
+            ...oxide,
+            form: 'liquid',
+            density: '5.6 g/mL',
+            vessel: { item: 'burette', standard: 'ISO', available: ['33 mL'] },
+          },
+          { form: 'normal', substance: 'H2SO4', normality: '6 mol/L', equivalentsPerMole: '1.5' },
+        ],
+      },
+      problems: ['supplies.0.vessel solution/unknown-glassware', 'supplies.1 solution/bad-equivalents'],
+    },
+    {
+      what: 'a table of atomic weights with a slip of typing',
+      change: { atomicWeights: { name: 'ours', values: { Zn: '65.38', XX: '16.00' } } },
+      problems: ['atomicWeights.values.XX element/unknown-symbol'],
+    },
+    {
+      what: 'a table that lacks an element, wherever it is needed',
+      change: {
+        atomicWeights: { name: 'ours', values: { H: '1.008' } },
+        scale: { of: 'ZnO', mass: '3.255 g' },
+      },
+      problems: ['product element/not-in-set', 'scale.of element/not-in-set', 'supplies.0 element/not-in-set'],
+    },
+  ])('$what', ({ change, problems }) => expect(plan(change)).toEqual(problems))
+})
+
 describe('what was expected is said in words', () => {
   const washed = (portions: unknown): Json => ({ washes: [{ with: 'water', volume: '5 mL', portions }] })
   it.each<{ change: Json; expected: string }>([
