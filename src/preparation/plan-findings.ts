@@ -195,7 +195,10 @@ function claimFinding(plan: Draft, claim: RecipeClaim, index: number): Finding {
   const supply = plan.supplies.find(({ substance }) => speciesKey(substance) === speciesKey(claim.of))
   const holds =
     supply !== undefined && (claim.limiting === undefined || limits(plan, supply)) && excessHolds(supply, claim)
-  const told = claim.excess === undefined ? 'limits' : `is in ${claim.excess} excess`
+  const told = [
+    ...(claim.limiting === undefined ? [] : ['limits']),
+    ...(claim.excess === undefined ? [] : [`is in ${claim.excess} excess`]),
+  ].join(' and ')
   return {
     code: holds ? 'claim-holds' : 'claim-does-not-hold',
     severity: holds ? 'remark' : 'doubt',

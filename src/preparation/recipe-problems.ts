@@ -9,7 +9,13 @@ import { measuredBy } from './supply.js'
 
 /** What is wrong with a recipe as it is written, before its stages are put together. */
 export function recipeProblems(recipe: Recipe): readonly ErrorDetails[] {
-  return [...scaleProblems(recipe), ...supplyProblems(recipe), ...printedProblems(recipe), ...balanceProblems(recipe)]
+  return [
+    ...scaleProblems(recipe),
+    ...supplyProblems(recipe),
+    ...printedProblems(recipe),
+    ...balanceProblems(recipe),
+    ...claimProblems(recipe),
+  ]
 }
 
 function scaleProblems({ scale, supplies }: Recipe): readonly ErrorDetails[] {
@@ -110,6 +116,15 @@ function printedProblems({ supplies }: Recipe): readonly ErrorDetails[] {
         allowed.join(' or '),
       ),
     ]
+  })
+}
+
+/** A claim that claims nothing would hold whatever the amounts. */
+function claimProblems({ claims = [] }: Recipe): readonly ErrorDetails[] {
+  return claims.flatMap(({ of, limiting, excess }, index) => {
+    if (limiting !== undefined || excess !== undefined) return []
+    const message = `claims[${index}]: nothing is claimed of ${of}.`
+    return [problem('preparation/missing', ['claims', index], message, 'neither', 'limiting: true, or excess: "14 %"')]
   })
 }
 

@@ -218,7 +218,7 @@ export interface RecipeWash {
   readonly substance?: string
 }
 
-/** What a printed recipe says of itself, checked by the audit. */
+/** What a printed recipe says of itself, checked by the audit: that something limits, that it is in excess by so much, or both. */
 export interface RecipeClaim {
   /** The substance it speaks of. */
   readonly of: string

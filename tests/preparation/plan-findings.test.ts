@@ -57,6 +57,13 @@ describe('the claim of an excess', () => {
     expect(codes(planPreparation({ ...doubleSaltAsPrinted, claims }))).toEqual([verdict])
   })
 
+  it('beside the claim that it limits: both are named, and both have to hold', () => {
+    const claims = [{ of: '(NH4)2SO4', limiting: true, excess: '6 %' }] as const
+    const [finding] = planPreparation({ ...doubleSaltAsPrinted, claims }).findings
+    expect(finding?.code).toBe('claim-does-not-hold')
+    expect(finding?.message).toContain('limits and is in 6 % excess')
+  })
+
   it('finds the substance whatever way it is written', () => {
     const claims = [
       { of: 'FeSO4', limiting: true },

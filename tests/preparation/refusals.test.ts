@@ -53,6 +53,7 @@ describe('a recipe is refused, with every mistake and its place', () => {
       change: { product: 'СuSO4', stages: [{ name: 'a', equation: 'ZnO + H2SO4' }] },
       problems: ['product formula/look-alike', 'stages.0.equation equation/missing-arrow'],
     },
+    { what: 'a claim of nothing', change: { claims: [{ of: 'H2SO4' }] }, problems: ['claims.0 preparation/missing'] },
     {
       what: 'an unbalanced stage',
       change: { stages: [{ ...dissolve, equation: 'ZnO + H2SO4 -> ZnSO4' }, crystallise] },
