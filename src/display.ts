@@ -66,7 +66,7 @@ function formsOf(summary: Summary): DisplayForms {
 }
 
 function asText({ title, rows, notes }: Summary): string {
-  const width = Math.max(0, ...rows.map(([what]) => what.length))
+  const width = rows.reduce((most, [what]) => Math.max(most, what.length), 0)
   const lines = rows.map(([what, value]) => `  ${what.padEnd(width)}  ${value}`)
   return [title, ...lines, ...notes.map((note) => `- ${note}`)].join('\n')
 }

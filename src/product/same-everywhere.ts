@@ -8,5 +8,7 @@ export function sameEverywhere<D extends Dimension>(numbers: readonly Quantity<D
   const values = numbers.map(({ value }) => value.toNumber())
   if (values.length < 2 || values.some((value) => value <= 0)) return false
   const mean = values.reduce((sum, value) => sum + value, 0) / values.length
-  return Math.max(...values) - Math.min(...values) <= within * mean
+  const most = values.reduce((a, b) => Math.max(a, b))
+  const least = values.reduce((a, b) => Math.min(a, b))
+  return most - least <= within * mean
 }

@@ -3,7 +3,7 @@ import { toDouble } from './to-double.js'
 import { walk } from './walk.js'
 
 /** The nodes of one graph or several, each once, operands before what is made from them. */
-export function nodesOf(...roots: readonly Node[]): readonly Node[] {
+export function nodesOf(roots: readonly Node[]): readonly Node[] {
   const nodes: Node[] = []
   for (const root of roots)
     walk(root, {
@@ -28,7 +28,7 @@ export interface Layout {
 
 /** The graph of a node in lists, the node itself the last. */
 export function layOut(root: Node): Layout {
-  const nodes = nodesOf(root)
+  const nodes = nodesOf([root])
   const starts = startsOf(nodes)
   const values = new Float64Array(nodes.length)
   const links = new Int32Array(starts[nodes.length] as number)

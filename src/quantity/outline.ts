@@ -20,7 +20,7 @@ const longestLine = 24
  * where they are used.
  */
 export function outlineOf(root: Node): Outline {
-  const nodes = nodesOf(root)
+  const nodes = nodesOf([root])
   const subjects = subjectsOf(nodes)
   const subjectOf = (node: Node): Node => subjects.get(node) as Node
   const quantities = quantitiesAmong(nodes.filter((node) => subjectOf(node) === node))

@@ -39,7 +39,7 @@ export function toJSON(q: Quantity, options?: { readonly origin?: boolean }): Qu
   if (options?.origin === true) return calculationToJSON([q])
   const node = nodeOf(q)
   const number = { format: 'saltwright/quantity@1', ...quantityJSON(node) } as const
-  if (node.rule === 'input' || openInputs(nodesOf(node)).length > 0) return number
+  if (node.rule === 'input' || openInputs(nodesOf([node])).length > 0) return number
   const uncertainty = standardUncertainty(node)
   return uncertainty.value.isZero() ? number : { ...number, uncertainty: uncertainty.value.toString() }
 }
@@ -67,7 +67,7 @@ export function toJSON(q: Quantity, options?: { readonly origin?: boolean }): Qu
 export function calculationToJSON(quantities: readonly Quantity[]): CalculationDocument {
   if (!Array.isArray(quantities) || quantities.length === 0) throw nothingToSave()
   const results = Array.from(quantities, nodeOf) // which meets the holes of a list too
-  const nodes = nodesOf(...results)
+  const nodes = nodesOf(results)
   const positions = new Map(nodes.map((node, index) => [node, index]))
   const facts = [...new Set(nodes.flatMap(({ input }) => (input === undefined ? [] : [input])))]
   const measurements = new Map(facts.map((one, index) => [one, index]))

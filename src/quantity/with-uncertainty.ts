@@ -74,7 +74,7 @@ export function writeWithUncertainty(q: Quantity, options: WithUncertaintyOption
 function uncertaintyOf(node: Node, options: WithUncertaintyOptions): Decimal | undefined {
   const { uncertainty, unstated } = options
   if (uncertainty !== undefined) return sizeOf(node, uncertainty)
-  if (unstated === undefined && openInputs(nodesOf(node)).length > 0) return undefined
+  if (unstated === undefined && openInputs(nodesOf([node])).length > 0) return undefined
   return sizeOf(node, standardUncertainty(node, options))
 }
 

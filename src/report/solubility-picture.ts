@@ -76,7 +76,8 @@ function words(
 }
 
 function startOf({ from }: CooledBatch, table: SolubilityTable): Quantity<'temperature'> {
-  const highest = Math.max(...table.phases.flatMap((phase) => phase.celsius))
+  const tabulatedAt = table.phases.flatMap((phase) => phase.celsius)
+  const highest = tabulatedAt.reduce((most, at) => Math.max(most, at))
   return chosen(from ?? (`${highest} degC` as `${number} degC`), 'temperature', { label: 'where cooling begins' })
 }
 

@@ -52,13 +52,15 @@ function stepAsText({ line, details }: Step, index: number): readonly string[] {
 }
 
 function blanksAsText(fields: Extract<Block, { readonly kind: 'blanks' }>['fields']): readonly string[] {
-  const longest = Math.max(0, ...fields.map(({ label }) => label.length))
+  const longest = fields.reduce((most, { label }) => Math.max(most, label.length), 0)
   return fields.map(({ label, unit }) => `${label.padEnd(longest)}  ______________ ${unit}`.trimEnd())
 }
 
 function tableAsText({ head, rows, numeric }: Extract<Block, { readonly kind: 'table' }>): readonly string[] {
   const cells = [head, ...rows.map((row) => row.map(lineAsText))]
-  const widths = head.map((_, column) => Math.max(...cells.map((row) => lengthOf(row[column] as string))))
+  const widths = head.map((_, column) =>
+    cells.reduce((most, row) => Math.max(most, lengthOf(row[column] as string)), 0),
+  )
   return cells.map((row) =>
     row
       .map((cell, column) => pad(cell, widths[column] as number, numeric.includes(column)))
