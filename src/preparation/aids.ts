@@ -7,10 +7,12 @@ type Measure = Quantity<'mass'> | Quantity<'volume'>
 
 /** What the preparation room gets ready beside the supplies: solvents, aids and washes, by what they are called. */
 export function aidLines(plans: readonly Plan[], options: ClassOptions): readonly AidLine[] {
-  const byName = new Map<string, readonly Measure[]>()
+  const byName = new Map<string, Measure[]>()
   for (const [name, measure] of plans.flatMap(aidsOf)) {
     const key = `${measure.dimension} ${name}`
-    byName.set(key, [...(byName.get(key) ?? []), measure])
+    const alike = byName.get(key)
+    if (alike === undefined) byName.set(key, [measure])
+    else alike.push(measure) // a copy for each bench would take the square of their number
   }
   return [...byName].map(([key, measures]) => aidLine(key.slice(key.indexOf(' ') + 1), measures, plans.length, options))
 }

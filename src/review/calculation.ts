@@ -84,8 +84,9 @@ function note(found: Collected, q: Quantity): void {
   found.quantities.push(q)
   for (const part of partsOf(q)) {
     noteRole(found, part)
-    const users = found.users.get(keyOf(part)) ?? []
-    found.users.set(keyOf(part), [...users, q])
+    const users = found.users.get(keyOf(part))
+    if (users === undefined) found.users.set(keyOf(part), [q])
+    else users.push(q)
   }
 }
 
@@ -105,11 +106,15 @@ export function partsOf(q: Quantity): readonly Quantity[] {
 
 /** Whether a quantity, in whatever unit, stands under a fraction line directly above it. */
 export function isDivisor(calculation: Calculation, q: Quantity): boolean {
-  const place = calculation.placeOf(q)
-  return calculation.usersOf(q).some((user) => {
-    if (isForm(user)) return isDivisor(calculation, user)
-    return user.rule === 'quotient' && calculation.placeOf(user.operands[1] as Quantity) === place
-  })
+  const forms = [q] // and on the way those of it in other units; no recursion, for there may be any number
+  for (const form of forms) {
+    const place = calculation.placeOf(form)
+    for (const user of calculation.usersOf(form)) {
+      if (isForm(user)) forms.push(user)
+      else if (user.rule === 'quotient' && calculation.placeOf(user.operands[1] as Quantity) === place) return true
+    }
+  }
+  return false
 }
 
 /** Whether a quantity is its operand in another unit, or rounded. */

@@ -69,6 +69,15 @@ describe('a calculation', () => {
     const factor = exact('2 g')
     expect(isDivisor(calculationOf(factor.times(exact(3))), factor)).toBe(false)
   })
+
+  it('follows a divisor through any number of changes of unit', () => {
+    const source = exact('2 g')
+    let below = source
+    for (let times = 0; times < 20_000; times += 1) below = below.to(times % 2 === 0 ? 'mg' : 'g')
+    const calculation = calculationOf(exact('1 g').dividedBy(below))
+    expect(isDivisor(calculation, source)).toBe(true)
+    expect(isDivisor(calculation, calculation.result)).toBe(false)
+  })
 })
 
 describe('what is looked up in a calculation', () => {
