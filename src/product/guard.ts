@@ -16,7 +16,7 @@ export function record<T extends object>(value: T, what: string): T {
 
 /** A list, where one was expected. */
 export function list<T>(value: readonly T[], what: string): readonly T[] {
-  if (Array.isArray(value)) return value
+  if (Array.isArray(value)) return Array.from(value) // in which a hole is undefined, and refused as such
   throw new ProductError({
     code: 'product/not-a-list',
     message: `${showFound(value)} stands where a list of ${what} was expected.`,

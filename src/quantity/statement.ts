@@ -88,7 +88,7 @@ const readers: Readonly<Record<string, Reader>> = {
 export function readUncertainty(statement: unknown, unit: Unit): StatedUncertainty {
   if (!Array.isArray(statement)) return readSingle(statement, unit)
   if (statement.length === 0) throw badUncertainty(statement, 'at least one component')
-  const parts = statement.map((part) => readSingle(part, unit))
+  const parts = Array.from(statement, (part) => readSingle(part, unit)) // not map, which would pass over the holes of a list
   const variance = parts.reduce((total, { standard }) => total.plus(standard.times(standard)), new Decimal(0))
   const degrees = combinedDegrees(
     parts.map(({ standard, degreesOfFreedom }) => ({ standard: standard.toNumber(), degreesOfFreedom })),

@@ -51,7 +51,7 @@ export interface PackageFile {
 export function questionPackage(set: QuestionSet, options: QuestionPackageOptions = {}): readonly PackageFile[] {
   return reviewReportOf('saltwright/question-set@1', 'questionSet', set, (document) => {
     const items = itemsOf(document)
-    const isEntry = options.interaction === 'entry'
+    const isEntry = options?.interaction === 'entry'
     const files = items.map((item) => ({ path: `items/${item.identifier}.xml`, text: itemText(item, isEntry) }))
     return [{ path: 'imsmanifest.xml', text: manifestOf(items.map(({ identifier }) => identifier)) }, ...files]
   })

@@ -49,7 +49,7 @@ export function questionSheet(
   options: QuestionSheetOptions = {},
 ): string {
   return reviewReportOf('saltwright/question-set@1', 'questionSet', set, ({ title, variants }) =>
-    variants.map((variant) => variantText(title, variant, format, options.answers === 'shown')).join('\n'),
+    variants.map((variant) => variantText(title, variant, format, options?.answers === 'shown')).join('\n'),
   )
 }
 

@@ -50,7 +50,7 @@ export function reviewSheet(
   options: ReviewSheetOptions = {},
 ): string {
   return reviewReportOf('saltwright/worksheet-review@1', 'reviewWorksheet', review, (document) =>
-    writeSheet(options.readBy === 'teacher' ? sheetForTeacher(document) : sheetForBench(document), format),
+    writeSheet(options?.readBy === 'teacher' ? sheetForTeacher(document) : sheetForBench(document), format),
   )
 }
 

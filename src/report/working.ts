@@ -51,7 +51,7 @@ export function writeWorking(worked: Working, format: SheetFormat = 'text', opti
   const layout = typeof format === 'string' && Object.hasOwn(layouts, format) ? layouts[format] : undefined
   if (layout === undefined) throw unknownFormat(format, Object.keys(layouts))
   const notation = workingNotations[format]
-  const lists = worked.steps.length === 0 || options.given === true
+  const lists = worked.steps.length === 0 || options?.given === true
   const given = lists ? worked.given.map((term) => givenLine(term, notation)) : []
   return layout([...given, ...worked.steps.map((step) => stepLine(step, notation))])
 }

@@ -24,7 +24,7 @@ import { worksheetOf } from './worksheet-of.js'
  * @param recipe - A recipe as plain JSON.
  * @param options - The seed, how many variants, what is varied, which questions, how many wrong answers.
  * @returns The questions: the same for the same recipe, options and release.
- * @throws {@link ReviewError} `review/bad-range` for a range, a seed or a number of variants that says nothing, and for a substance that has
+ * @throws {@link ReviewError} `review/bad-range` for a range, a seed, a number of variants or a list of questions that says nothing, and for a substance that has
  *   nothing to vary; `review/unknown-question`; `review/not-an-object`. {@link PreparationError} `preparation/invalid` for the recipe.
  *
  * @example
@@ -66,10 +66,12 @@ const mostDistractors = 20
 
 function checkedOptions(given: QuestionSetOptions): QuestionSetOptions {
   const options = checkObject(given) as QuestionSetOptions
-  const { seed, variants = 1, distractors = 3 } = options
+  const { seed, variants = 1, distractors = 3, questions } = options
   checkWhole('seed', seed, 0, greatestSeed)
   checkWhole('variants', variants, 1, mostVariants)
   checkWhole('distractors', distractors, 0, mostDistractors)
+  if (questions !== undefined && !Array.isArray(questions))
+    throw badRange(['questions'], showFound(questions), 'a list of names of questions')
   return options
 }
 
@@ -104,7 +106,7 @@ function needsWork(question: Question): boolean {
 
 function wanted(questions: readonly Question[], names: readonly string[] | undefined): readonly Question[] {
   if (names === undefined) return questions.filter(needsWork)
-  return names.map((name) => {
+  return Array.from(names, (name) => {
     const found = questions.find(({ id }) => id === name)
     if (found !== undefined) return found
     throw new ReviewError({

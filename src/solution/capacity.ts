@@ -1,6 +1,6 @@
 import type { Quantity } from '../quantity/index.js'
 import { type Choice, chosen, type Given } from '../stoichiometry/given.js'
-import { aboveZero, aFraction } from './bounds.js'
+import { aboveZero, aFraction, anObject } from './bounds.js'
 import type { SolutionFinding } from './finding.js'
 import { volumeNaming } from './naming.js'
 
@@ -19,7 +19,7 @@ export interface CapacityOptions {
  * @param capacity - What the vessel holds; text is exact.
  * @param options - Its name, and how full it may be.
  * @returns One finding where the volume is beyond it; otherwise none.
- * @throws {@link SolutionError} `solution/not-above-zero`, `solution/not-a-fraction`; {@link QuantityError} for what cannot be read.
+ * @throws {@link SolutionError} `solution/not-above-zero`, `solution/not-a-fraction`, `solution/not-an-object`; {@link QuantityError} for what cannot be read.
  *
  * @example
  * ```ts
@@ -34,11 +34,12 @@ export function checkCapacity(
   capacity: Given<'volume'>,
   options: CapacityOptions = {},
 ): readonly SolutionFinding[] {
+  const { vessel, usable: part } = anObject(options, 'options: { vessel, usable }')
   const content = aboveZero(chosen(volume, 'volume', volumeNaming('volume')))
   const whole = aboveZero(chosen(capacity, 'volume', volumeNaming('capacity')))
-  const usable = aFraction(chosen(options.usable ?? 1, 'ratio', { label: 'usable part of a vessel' }))
+  const usable = aFraction(chosen(part ?? 1, 'ratio', { label: 'usable part of a vessel' }))
   const room = whole.times(usable)
-  return content.compare(room) <= 0 ? [] : [beyond(content, whole, room, options.vessel ?? 'vessel')]
+  return content.compare(room) <= 0 ? [] : [beyond(content, whole, room, vessel ?? 'vessel')]
 }
 
 function beyond(

@@ -1,7 +1,7 @@
 import type { AtomicWeights } from '../element/index.js'
 import type { EquationLike } from '../equation/index.js'
 import { exact, type Quantity } from '../quantity/index.js'
-import { notNegative } from './bounds.js'
+import { anObject, notNegative } from './bounds.js'
 import { exactFraction } from './exact-fraction.js'
 import { type Choice, chosen } from './given.js'
 import { type Participant, type Reaction, reactantOf, reactionOf } from './reaction.js'
@@ -42,7 +42,7 @@ export interface LimitingReagent extends ReactantSupply {
  * @returns The limiting reagent; of a tie, the first in the equation.
  * @throws {@link StoichiometryError} `stoichiometry/not-a-reactant`, `stoichiometry/nothing-limits`,
  *   `stoichiometry/unbalanced-equation`, `stoichiometry/bad-supplies`, `stoichiometry/not-a-supply`,
- *   `stoichiometry/negative`; {@link EquationError}, {@link FormulaError} and {@link QuantityError} for what cannot be read.
+ *   `stoichiometry/negative`, `stoichiometry/not-an-object`; {@link EquationError}, {@link FormulaError} and {@link QuantityError} for what cannot be read.
  * @source OpenStax, Chemistry 2e, section 4.4. Extent of reaction: IUPAC Green Book, 3rd edition, section 2.10.1. The band of
  *   1 %: common practice, no source.
  *
@@ -104,10 +104,11 @@ export interface Comparison {
 
 /** Compares what there is with what the equation asks for. */
 export function compareSupplies(reaction: Reaction, supplies: Supplies, options: SupplyOptions): Comparison {
-  const portions = readSupplies(supplies, options.weights)
+  const { weights, practicallyEqualWithin } = anObject(options, 'options: { weights, practicallyEqualWithin }')
+  const portions = readSupplies(supplies, weights)
   for (const { formula } of portions) reactantOf(reaction, formula)
   const amounts = new Map(portions.map(({ key, amount }) => [key, amount]))
-  return compareAmounts(reaction, amounts, options.practicallyEqualWithin)
+  return compareAmounts(reaction, amounts, practicallyEqualWithin)
 }
 
 /** The same, from amounts by key; a reactant without an amount does not limit. */

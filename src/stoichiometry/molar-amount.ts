@@ -1,6 +1,6 @@
 import { type FormulaLike, formulaOf, type MolarMassOptions, molarMass } from '../formula/index.js'
 import type { Quantity } from '../quantity/index.js'
-import { notNegative, partOfWhole } from './bounds.js'
+import { anObject, notNegative, partOfWhole } from './bounds.js'
 import { chosen, type Given, measured, onLabel } from './given.js'
 import { amountNaming, massNaming, namedAmount } from './naming.js'
 
@@ -17,7 +17,7 @@ export interface MolarOptions extends MolarMassOptions {
  * @param formula - What it is, as it was weighed: the hydrate, if a hydrate was on the balance.
  * @param options - Atomic weights, the number for `·xH2O`, and the assay of an impure solid.
  * @returns The amount in mol.
- * @throws {@link StoichiometryError} `stoichiometry/negative`, `stoichiometry/not-a-fraction`; {@link FormulaError} and
+ * @throws {@link StoichiometryError} `stoichiometry/negative`, `stoichiometry/not-a-fraction`, `stoichiometry/not-an-object`; {@link FormulaError} and
  *   {@link QuantityError} for a formula or a mass that cannot be read.
  * @source IUPAC, Quantities, Units and Symbols in Physical Chemistry (Green Book), 3rd edition, section 2.10.
  *
@@ -34,9 +34,10 @@ export function amountFromMass(
   formula: FormulaLike,
   options: MolarOptions = {},
 ): Quantity<'amount'> {
+  const { assay } = anObject(options, optionsExpected)
   const of = formulaOf(formula).text
   const weighed = notNegative(measured(mass, 'mass', massNaming(of)))
-  const pure = options.assay === undefined ? weighed : weighed.times(assayOf(options.assay, of))
+  const pure = assay === undefined ? weighed : weighed.times(assayOf(assay, of))
   return namedAmount(pure.dividedBy(molarMass(formula, options)), of)
 }
 
@@ -47,7 +48,7 @@ export function amountFromMass(
  * @param formula - What is weighed: the hydrate, if a hydrate goes on the balance.
  * @param options - Atomic weights, the number for `·xH2O`, and the assay of an impure solid.
  * @returns The mass in g.
- * @throws {@link StoichiometryError} `stoichiometry/negative`, `stoichiometry/not-a-fraction`; {@link FormulaError} and
+ * @throws {@link StoichiometryError} `stoichiometry/negative`, `stoichiometry/not-a-fraction`, `stoichiometry/not-an-object`; {@link FormulaError} and
  *   {@link QuantityError} for a formula or an amount that cannot be read.
  * @source IUPAC, Quantities, Units and Symbols in Physical Chemistry (Green Book), 3rd edition, section 2.10.
  *
@@ -65,12 +66,15 @@ export function massFromAmount(
   formula: FormulaLike,
   options: MolarOptions = {},
 ): Quantity<'mass'> {
+  const { assay } = anObject(options, optionsExpected)
   const of = formulaOf(formula).text
   const wanted = notNegative(chosen(amount, 'amount', amountNaming(of)))
   const pure = wanted.times(molarMass(formula, options)).named(massNaming(of))
-  if (options.assay === undefined) return pure
-  return pure.dividedBy(assayOf(options.assay, of)).named(massNaming(of, `mass of ${of} as it is, with its impurities`))
+  if (assay === undefined) return pure
+  return pure.dividedBy(assayOf(assay, of)).named(massNaming(of, `mass of ${of} as it is, with its impurities`))
 }
+
+const optionsExpected = 'options: { weights, assay }'
 
 function assayOf(assay: Given<'ratio'>, of: string): Quantity<'ratio'> {
   return partOfWhole(onLabel(assay, { label: `assay of ${of}`, symbol: 'w', of, role: 'assay' }))
