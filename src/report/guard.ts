@@ -14,6 +14,8 @@ interface DocumentKind {
   readonly sample: (document: never) => unknown
   /** The function that makes it. */
   readonly maker: string
+  /** From what it is made again once it has been JSON. */
+  readonly madeFrom: string
 }
 
 /** The plan of a preparation. */
@@ -23,6 +25,7 @@ export const planKind: DocumentKind = {
   format: 'saltwright/plan@1',
   sample: ({ theoretical }: { readonly theoretical: { readonly mass: unknown } }) => theoretical.mass,
   maker: 'planPreparation',
+  madeFrom: 'the recipe in it',
 }
 
 /** The plan of a class. */
@@ -32,6 +35,7 @@ export const classPlanKind: DocumentKind = {
   format: 'saltwright/class-plan@1',
   sample: ({ liquidWaste }: { readonly liquidWaste: unknown }) => liquidWaste,
   maker: 'planClass',
+  madeFrom: 'its recipe, benches and options',
 }
 
 /** An assessment. */
@@ -41,6 +45,7 @@ export const assessmentKind: DocumentKind = {
   format: 'saltwright/assessment@1',
   sample: ({ percentYield }: { readonly percentYield: unknown }) => percentYield,
   maker: 'assessPreparation',
+  madeFrom: 'its recipe, which is kept apart, and the records in it',
 }
 
 /** Writes a report of a document, after a look at whether it is one; a forged one that cannot be written is none. */
@@ -57,12 +62,12 @@ function isOfKind({ format, sample }: DocumentKind, document: unknown): boolean 
   return (document as { readonly format: unknown }).format === format && isQuantity(sample(document as never))
 }
 
-function notOfKind({ code, name, maker }: DocumentKind, found: unknown): ReportError {
+function notOfKind({ code, name, maker, madeFrom }: DocumentKind, found: unknown): ReportError {
   return new ReportError({
     code,
     message: `${showFound(found)} is not ${name}.`,
     found: showFound(found),
     expected: `${name}, as ${maker} gives it`,
-    hint: `A document that was stored as JSON is made again by ${maker}, from the recipe in it.`,
+    hint: `A document that was stored as JSON is made again by ${maker}, from ${madeFrom}.`,
   })
 }
