@@ -72,11 +72,14 @@ function asText({ title, rows, notes }: Summary): string {
 }
 
 function asHtml({ title, rows, notes }: Summary): string {
-  const lines = rows.map(([what, value]) => `<tr><th align="left">${escaped(what)}</th><td>${escaped(value)}</td></tr>`)
-  const list = notes.length === 0 ? '' : `<ul>${notes.map((note) => `<li>${escaped(note)}</li>`).join('')}</ul>`
-  return `<p><strong>${escaped(title)}</strong></p><table>${lines.join('')}</table>${list}`
+  const lines = rows.map(
+    ([what, value]) => `<tr><th align="left">${escapeHtml(what)}</th><td>${escapeHtml(value)}</td></tr>`,
+  )
+  const list = notes.length === 0 ? '' : `<ul>${notes.map((note) => `<li>${escapeHtml(note)}</li>`).join('')}</ul>`
+  return `<p><strong>${escapeHtml(title)}</strong></p><table>${lines.join('')}</table>${list}`
 }
 
-function escaped(text: string): string {
+/** Text that HTML shows as it is. */
+export function escapeHtml(text: string): string {
   return text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`)
 }

@@ -1,3 +1,5 @@
+import { codePoint } from '../formula/complaint.js'
+
 /** The most characters of a text that a message shows. */
 const longest = 120
 
@@ -8,7 +10,7 @@ export function quote(text: string): string {
 
 /** A text for a message, cut short where it is long. */
 export function brief(text: string): string {
-  const written = [...text.slice(0, 2 * longest)].map((one) => (isShown(one) ? one : `\\u{${codeOf(one)}}`))
+  const written = [...text.slice(0, 2 * longest)].map((one) => (isShown(one) ? one : `\\u{${codePoint(one)}}`))
   const shown = [...written.join('')]
   return shown.length <= longest ? shown.join('') : `${shown.slice(0, longest - 3).join('')}...`
 }
@@ -20,8 +22,4 @@ function isShown(character: string): boolean {
   const turnsOrHides = (code >= 0x200b && code <= 0x200f) || (code >= 0x2028 && code <= 0x202e)
   const isHalf = code >= 0xd800 && code <= 0xdfff
   return !isControl && !turnsOrHides && !isHalf && !(code >= 0x2060 && code <= 0x206f) && code !== 0xfeff
-}
-
-function codeOf(character: string): string {
-  return (character.codePointAt(0) as number).toString(16).toUpperCase().padStart(4, '0')
 }

@@ -1,11 +1,9 @@
 import type { Assessment, UsedSupply } from './assessment-type.js'
 import type { Finding } from './finding.js'
+import { practically } from './plan-findings.js'
 import type { Excess } from './plan-type.js'
 
 type Needed = UsedSupply & { readonly excess: Excess }
-
-/** Two supplies whose equivalents are within one per cent are practically equal. */
-const practically = '0.01'
 
 /** That a bench used so little of something that it limits in the place of what was planned to. */
 export function limitFindings(

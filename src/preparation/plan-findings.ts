@@ -12,7 +12,7 @@ import { chosen } from './supply.js'
 type Draft = Omit<Plan, 'findings' | 'cautions'>
 
 /** Two supplies whose equivalents are within one per cent are practically equal. */
-const practically = '0.01'
+export const practically = '0.01'
 
 /** Everything about a plan that a person should see. */
 export function findingsOf(facts: RecipeFacts, plan: Draft): readonly Finding[] {

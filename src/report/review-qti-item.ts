@@ -1,6 +1,6 @@
+import { escapeHtml } from '../display.js'
 import { type Equation, formatEquation } from '../equation/index.js'
 import type { Distractor, NumericAnswer, PosedQuestion } from '../review/index.js'
-import { escapeHtml } from './write-html.js'
 
 /** A question with what an item needs beside it. */
 export interface QtiItem {

@@ -1,10 +1,10 @@
+import { escapeHtml } from '../display.js'
 import { formatFormula, tryParseFormula } from '../formula/index.js'
 import type { WorkingName, WorkingNumber } from '../quantity/index.js'
 import type { Notation } from './expression.js'
 import { mathSymbol, mathText } from './math-text.js'
 import type { SheetFormat } from './sheet.js'
 import { splitSymbol } from './symbol.js'
-import { escapeHtml } from './write-html.js'
 import { lineAsMarkdown } from './write-markdown.js'
 
 /** How the lines of a calculation are written in one format. */

@@ -1,10 +1,10 @@
+import { escapeHtml } from '../display.js'
 import { showFound } from '../errors.js'
 import type { Working, WorkingGiven, WorkingNumber, WorkingStep } from '../quantity/index.js'
 import { rank, type Written, writeExpression } from './expression.js'
 import { ReportError, unknownFormat } from './report-error.js'
 import type { SheetFormat } from './sheet.js'
 import { type WorkingNotation, workingNotations } from './working-notation.js'
-import { escapeHtml } from './write-html.js'
 import { escapeLatex } from './write-latex.js'
 import { lineAsMarkdown } from './write-markdown.js'
 

@@ -1,3 +1,4 @@
+import { escapeHtml } from '../display.js'
 import { formatEquation } from '../equation/index.js'
 import { formatFormula } from '../formula/index.js'
 import { type Block, type Line, type Piece, piecesOf, quantityText, type Sheet, type Step } from './sheet.js'
@@ -6,11 +7,6 @@ import { type Block, type Line, type Piece, piecesOf, quantityText, type Sheet, 
 export function sheetAsHtml({ title, subtitle, blocks }: Sheet): string {
   const head = `<h1>${escapeHtml(title)}</h1>\n<p>${lineAsHtml(subtitle)}</p>`
   return `<article>\n${[head, ...blocks.map(blockAsHtml)].join('\n')}\n</article>\n`
-}
-
-/** Text that HTML shows as it is. */
-export function escapeHtml(text: string): string {
-  return text.replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`)
 }
 
 function lineAsHtml(line: Line): string {
