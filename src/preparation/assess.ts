@@ -30,7 +30,7 @@ import { type ProductWeighing, weighProduct } from './weighing.js'
  * @param records - Weighings and readings as plain JSON; `recordsSchema` says their shape. What is not recorded counts as planned.
  * @returns The assessment. A yield over 100 % is given as found, with its possible reasons in `findings`.
  * @throws {@link PreparationError} `preparation/invalid` with every mistake in `problems`, each with its path: there
- *   `preparation/unknown-supply`, `preparation/nothing-weighed`, `preparation/no-product-possible`.
+ *   `preparation/unknown-supply`, `preparation/unknown-stage`, `preparation/nothing-weighed`, `preparation/no-product-possible`.
  * @source Percent yield: OpenStax, Chemistry 2e, section 4.4.
  *
  * @example

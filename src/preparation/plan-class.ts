@@ -1,5 +1,5 @@
 import { withSummary } from '../display.js'
-import { showFound } from '../errors.js'
+import { attempt, type ErrorDetails, showFound } from '../errors.js'
 import { asDimension, exact, type Quantity, sum } from '../quantity/index.js'
 import { aidLines } from './aids.js'
 import { scaleOf } from './amounts.js'
@@ -9,8 +9,8 @@ import type { RecipeFacts } from './facts.js'
 import { deepFreeze } from './freeze.js'
 import { planAt } from './plan.js'
 import type { Plan } from './plan-type.js'
-import { problem } from './problem.js'
-import { problemsError, readJson } from './read-json.js'
+import { type Path, problem } from './problem.js'
+import { problemsError, readJson, writePath } from './read-json.js'
 import { readRecipe } from './read-recipe.js'
 import type { Recipe } from './recipe.js'
 import { resized } from './resize.js'
@@ -58,7 +58,10 @@ export function planClass(recipe: Recipe, benches: readonly Bench[], options: Cl
   const facts = readRecipe(recipe)
   const list = readJson(classListSchema, { benches, options }, 'class')
   const own = planAt(facts)
-  const plans = list.benches.map((bench) => ({ name: bench.name, plan: planAt(factsAt(facts, own, bench)) }))
+  const plans = list.benches.map((bench, index) => ({
+    name: bench.name,
+    plan: planAt(factsAt(facts, own, bench, index)),
+  }))
   return classPlanOf(facts, plans, list.options)
 }
 
@@ -92,9 +95,11 @@ export function planClass(recipe: Recipe, benches: readonly Bench[], options: Cl
 export function* planBenches(recipe: Recipe, benches: Iterable<Bench>): Generator<BenchPlan, void, undefined> {
   const facts = readRecipe(recipe)
   const own = planAt(facts)
+  let index = 0
   for (const bench of iterated(benches)) {
-    const [read] = readJson(classListSchema, { benches: [bench], options: {} }, 'class').benches as [Bench]
-    yield Object.freeze({ name: read.name, plan: planAt(factsAt(facts, own, read)) })
+    const read = readBench(bench, index)
+    yield Object.freeze({ name: read.name, plan: planAt(factsAt(facts, own, read, index)) })
+    index += 1
   }
 }
 
@@ -107,16 +112,47 @@ function iterated(benches: Iterable<Bench>): Iterable<Bench> {
   ])
 }
 
+/** One bench of those that are planned one by one; a mistake tells which. */
+function readBench(bench: Bench, index: number): Bench {
+  const outcome = attempt(() => readJson(classListSchema, { benches: [bench], options: {} }, 'class'))
+  if (outcome.ok) return outcome.value.benches[0] as Bench
+  const { problems } = outcome.error
+  throw problems === undefined
+    ? outcome.error
+    : problemsError(
+        'class',
+        problems.map((each) => inBench(each, index, 2)),
+      )
+}
+
+/** A mistake at its place in the list of benches, in the place of the first parts of its path. */
+function inBench(mistake: ErrorDetails, index: number, parts: number): ErrorDetails {
+  const path = mistake.path as Path
+  const at = ['benches', index, ...path.slice(parts)]
+  return { ...mistake, path: at, message: mistake.message.replace(writePath(path), writePath(at)) }
+}
+
 /** The recipe at the scale of one bench. A new substance to scale by is checked as a new recipe. */
-function factsAt(facts: RecipeFacts, own: Plan, { scale }: Bench): RecipeFacts {
+function factsAt(facts: RecipeFacts, own: Plan, { scale }: Bench, index: number): RecipeFacts {
   const of = scale.of ?? facts.recipe.scale?.of ?? facts.recipe.product
   const recipe = { ...facts.recipe, scale: { ...scale, of } }
   const isOwn = of === facts.recipe.scale?.of
-  const at = isOwn ? { ...facts, recipe } : readRecipe(recipe)
+  const at = isOwn ? { ...facts, recipe } : readAt(recipe, index)
   const times = isOwn
     ? (scaleOf(at) as Quantity<'amount'>).dividedBy(own.scale.amount)
     : planAt(at).theoretical.amount.dividedBy(own.theoretical.amount)
   return { ...at, recipe: resized(facts.recipe, recipe.scale, times.value) }
+}
+
+/** A recipe that is scaled by another substance; what is wrong with it is wrong with the bench. */
+function readAt(recipe: Recipe, index: number): RecipeFacts {
+  const outcome = attempt(() => readRecipe(recipe))
+  if (outcome.ok) return outcome.value
+  const problems = outcome.error.problems as readonly ErrorDetails[]
+  throw problemsError(
+    'class',
+    problems.map((each) => inBench(each, index, 0)),
+  )
 }
 
 function classPlanOf(facts: RecipeFacts, benches: readonly BenchPlan[], options: ClassOptions): ClassPlan {

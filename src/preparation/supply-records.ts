@@ -98,13 +98,32 @@ function strengthOf({ assay, concentration }: SupplyRecord): MeasuredStrength {
   }
 }
 
-function unknownSupply({ supplies }: RecipeFacts, { substance }: SupplyRecord, index: number): ErrorDetails {
+function unknownSupply(facts: RecipeFacts, { substance, stage }: SupplyRecord, index: number): ErrorDetails {
+  const { supplies } = facts
+  const known = supplies.filter((supply) => isRecordOf(facts, { substance }, supply))
+  if (stage !== undefined && known.length > 0) return notAtStage(facts, known, stage, index)
   return {
     code: 'preparation/unknown-supply',
     message: `supplies[${index}]: ${substance} is not in the recipe.`,
     path: ['supplies', index, 'substance'],
     found: substance,
     expected: supplies.map(({ formula }) => formula.text).join(', '),
+  }
+}
+
+function notAtStage(
+  { stages }: RecipeFacts,
+  known: readonly SupplyFacts[],
+  found: string,
+  index: number,
+): ErrorDetails {
+  const [{ formula }] = known as readonly [SupplyFacts]
+  return {
+    code: 'preparation/unknown-stage',
+    message: `supplies[${index}]: ${formula.text} does not go into a stage "${found}".`,
+    path: ['supplies', index, 'stage'],
+    found,
+    expected: known.map(({ stage }) => stages[stage]?.name).join(', '),
   }
 }
 

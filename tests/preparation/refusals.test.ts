@@ -1,6 +1,7 @@
 import { isSaltwrightError } from 'saltwright'
 import {
   assessPreparation,
+  type Bench,
   planBenches,
   planClass,
   planPreparation,
@@ -366,6 +367,11 @@ describe('records are refused', () => {
       problems: ['supplies.1.substance preparation/supply-twice'],
     },
     {
+      what: 'of a supply that goes in elsewhere',
+      records: { supplies: [{ substance: 'ZnO', stage: 'Crystallise', mass: '1 g' }], product: { mass: '3 g' } },
+      problems: ['supplies.0.stage preparation/unknown-stage'],
+    },
+    {
       what: 'of a supply that is not in the recipe, and of one that nobody measured',
       records: { supplies: [{ substance: 'NaCl', mass: '1 g' }, { substance: 'ZnO' }], product: { mass: '3 g' } },
       problems: ['supplies.0.substance preparation/unknown-supply', 'supplies.1 preparation/nothing-weighed'],
@@ -394,10 +400,41 @@ describe('a class is refused', () => {
       options: { spare: { benches: -1 } },
       problems: ['options.spare.benches preparation/wrong-type'],
     },
+    {
+      what: 'with a second bench that is scaled by what the recipe does not have',
+      benches: [
+        { name: 'Bench 1', scale: { amount: '1 mol' } },
+        { name: 'Bench 2', scale: { of: 'NaCl', amount: '1 mol' } },
+      ],
+      problems: ['benches.1.scale.of preparation/scale-not-in-stages'],
+    },
   ])('$what', ({ benches, options, problems }) => expect(classOf(benches, options)).toEqual(problems))
 })
 
 describe('what is no plan and no list', () => {
+  it.each([
+    { second: { name: 'Bench 2', scale: {} }, at: 'benches[1].scale', code: 'preparation/no-amount-rule' },
+    {
+      second: { name: 'Bench 2', scale: { of: 'NaCl', amount: '1 mol' } },
+      at: 'benches[1].scale.of',
+      code: 'preparation/scale-not-in-stages',
+    },
+  ])('bench by bench, it is told which one: $at', ({ second, at, code }) => {
+    const benches = [{ name: 'Bench 1', scale: { amount: '1 mol' } }, second] as readonly Bench[]
+    const call = () => [...planBenches(zincSulfate, benches)]
+    expect(problemsOf(call)).toEqual([`${at.replace('[1]', '.1')} ${code}`])
+    expect(call).toThrow(`${at}: `)
+  })
+
+  it('bench by bench, one that cannot be looked at stays that', () => {
+    const bench = {
+      get name(): string {
+        throw new Error('not for you')
+      },
+    }
+    expect(problemsOf(() => [...planBenches(zincSulfate, [bench as Bench])])).toEqual([' preparation/unreadable'])
+  })
+
   it.each([{ benches: undefined }, { benches: null }, { benches: 3 }, { benches: {} }])(
     '$benches cannot be planned bench by bench',
     ({ benches }) => {
