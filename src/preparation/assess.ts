@@ -5,20 +5,20 @@ import { plannedAmount, scaleOf } from './amounts.js'
 import { usedFindings, yieldFindings } from './assess-findings.js'
 import type { Assessment, UsedSupply } from './assessment-type.js'
 import { coolingOf, washedAwayOf } from './cooling.js'
-import { type AmountRule, type Course, type Poured, runCourse } from './course.js'
+import { type Course, type Poured, pouredAmount, runCourse } from './course.js'
 import type { RecipeFacts } from './facts.js'
 import { deepFreeze } from './freeze.js'
 import { limitFindings } from './limit-findings.js'
 import { leftoversOf, limitingOf, productOf, theoreticalOf, weightsName } from './outcome.js'
 import type { Plan } from './plan-type.js'
-import { excessOf } from './planned-supply.js'
+import { excessOf, measureToTake } from './planned-supply.js'
 import { problem } from './problem.js'
 import { problemsError, readJson } from './read-json.js'
 import { readRecipe } from './read-recipe.js'
 import type { Records } from './records.js'
 import { recordsSchema } from './records-schema.js'
 import { assessmentSummary } from './summaries.js'
-import { measureOf, reading } from './supply.js'
+import { reading } from './supply.js'
 import { readSupplyRecords, type SupplyReadings, type Taken } from './supply-records.js'
 import { type ProductWeighing, weighProduct } from './weighing.js'
 
@@ -63,9 +63,8 @@ export function assessPreparation(plan: Plan | Plan['recipe'], records: Records)
   const { taken, findings } = readSupplyRecords(facts, read)
   const product = weighProduct(read.product)
   const scale = scaleOf(facts)
-  const asPlanned: AmountRule = (supply, need) => plannedAmount(facts, scale, supply, need)
-  const course = runCourse(facts, scale, (supply, need) => taken.get(supply)?.amount ?? asPlanned(supply, need))
-  const plannedLimits = limitingOf(facts, runCourse(facts, scale, asPlanned))
+  const planned = runCourse(facts, scale, (supply, need) => plannedAmount(facts, scale, supply, need))
+  const course = runCourse(facts, scale, (supply) => taken.get(supply)?.amount ?? pouredAmount(planned, supply))
   const draft = draftOf(facts, read, course, taken, product)
   const purity = read.product.purity === undefined ? undefined : reading(read.product.purity, 'ratio')
   const assessment: Assessment = {
@@ -76,7 +75,7 @@ export function assessPreparation(plan: Plan | Plan['recipe'], records: Records)
       ...product.findings,
       ...yieldFindings(draft),
       ...usedFindings(draft),
-      ...limitFindings(plannedLimits, draft),
+      ...limitFindings(limitingOf(facts, planned), draft),
     ],
   }
   return deepFreeze(withSummary(assessment, assessmentSummary))
@@ -170,7 +169,7 @@ function usedSupply(facts: RecipeFacts, { supply, need, amount }: Poured, taken:
     substance: supply.formula.text,
     name: supply.recipe.name ?? supply.formula.text,
     recorded: taken !== undefined,
-    measure: taken?.measure ?? measureOf(supply, facts.weights).toTake(amount),
+    measure: taken?.measure ?? measureToTake(facts, supply, amount),
     amount,
     excess: excessOf(amount, total, supply.formula.text),
   }

@@ -2,8 +2,8 @@ import { divideFractions, type Fraction, fraction } from '../fraction.js'
 import type { Quantity } from '../quantity/index.js'
 import type { Change, StageChemistry } from './chemistry.js'
 import type { RecipeFacts, SupplyFacts } from './facts.js'
-import { addForms, amountOf, type Form, moleRatio, nothing, scaleForm } from './form.js'
-import { needPerScale, nextStage } from './needs.js'
+import { addForms, amountOf, type Form, formOf, moleRatio, molesOf, nothing, scaleForm } from './form.js'
+import { nextStage, sharePerScale } from './needs.js'
 import { type Contents, isTrace, pour, runStage, type StageRun, takeAliquot, takeAway } from './run.js'
 import type { SubstanceKey } from './substance.js'
 
@@ -15,6 +15,8 @@ export interface Need {
   readonly clearing: Quantity<'amount'> | undefined
   /** Both together. */
   readonly total: Quantity<'amount'> | undefined
+  /** What earlier stages left of the same substance, beyond what they make for later ones; `undefined` for nothing. */
+  readonly left: Quantity<'amount'> | undefined
 }
 
 /** A supply as it went in. */
@@ -61,6 +63,11 @@ export function runCourse(facts: RecipeFacts, scale: Quantity<'amount'> | undefi
   return { poured, runs, contents }
 }
 
+/** How much of a supply went in. */
+export function pouredAmount({ poured }: Course, supply: SupplyFacts): Quantity<'amount'> {
+  return (poured.find((each) => each.supply === supply) as Poured).amount
+}
+
 function needOf(
   facts: RecipeFacts,
   supply: SupplyFacts,
@@ -69,19 +76,28 @@ function needOf(
 ): Need {
   const of = supply.formula.text
   const label = { symbol: 'n', of, role: 'amount' } as const
+  const share = sharePerScale(facts, supply)
   const naive =
-    scale &&
-    timesRatio(scale, needPerScale(facts, supply), of).named({
-      ...label,
-      label: `need of ${of} by the overall equation`,
-    })
+    scale && timesRatio(scale, share.need, of).named({ ...label, label: `need of ${of} by the overall equation` })
   const form = clearingForm(facts, supply, contents)
   const clearing = isTrace(form)
     ? undefined
     : amountOf(form, of).named({ ...label, label: `need of ${of} for what earlier stages left` })
   const total =
     naive && clearing ? naive.plus(clearing).named({ ...label, label: `need of ${of}` }) : (naive ?? clearing)
-  return { naive, clearing, total }
+  return { naive, clearing, total, left: scale && leftOf(supply, scale, share.made, contents) }
+}
+
+/** What is in the vessel of a supply before it goes in, beyond what earlier stages make of it by the equations. */
+function leftOf(
+  { key, formula }: SupplyFacts,
+  scale: Quantity<'amount'>,
+  made: Fraction,
+  contents: Contents,
+): Quantity<'amount'> | undefined {
+  const beyond = addForms(contents.get(key) ?? nothing, formOf(scale), { ...made, numerator: -made.numerator })
+  if (isTrace(beyond) || molesOf(beyond).lt(0)) return undefined
+  return amountOf(beyond, formula.text).named({ of: formula.text, label: `${formula.text} that earlier stages left` })
 }
 
 function timesRatio(amount: Quantity<'amount'>, ratio: Fraction, of: string): Quantity<'amount'> {

@@ -30,9 +30,10 @@ export function findingsOf(facts: RecipeFacts, plan: Draft): readonly Finding[] 
   ]
 }
 
-function shortFindings({ substance, amount, need, excess, index }: PlannedSupply): readonly Finding[] {
+function shortFindings(supply: PlannedSupply): readonly Finding[] {
+  const { substance, amount, need, excess, index } = supply
   if (excess === undefined) return [notNeeded(substance, amount, index)]
-  if (excess.equivalents.value.gte('0.999999999999')) return []
+  if (shareThere(supply).gte('0.999999999999')) return []
   return [
     {
       code: 'supply-short',
@@ -91,7 +92,7 @@ function readingFindings({ recipe }: RecipeFacts, supply: PlannedSupply): readon
     })
   }
   const capacity = recipe.instruments?.cylinderCapacity
-  if (capacity !== undefined && supply.by === 'measure')
+  if (capacity !== undefined && supply.by === 'measure' && supply.vessel === undefined)
     findings.push(...vesselFindings(supply, chosen(capacity, 'volume')))
   return findings
 }
@@ -112,10 +113,16 @@ function vesselFindings(
   ]
 }
 
-/** Whether two equivalents are within one per cent of each other. */
+/** What is there of the need of a supply: what is taken, and what earlier stages left of the same. */
+function shareThere({ amount, left, need }: PlannedSupply): Decimal {
+  return (left === undefined ? amount : amount.plus(left)).value.div(need.value)
+}
+
+/** Whether there are as many equivalents of two supplies, within one per cent. */
 function closeTo(a: PlannedSupply, b: PlannedSupply): boolean {
-  const [x, y] = [a.excess?.equivalents.value, b.excess?.equivalents.value]
-  return x !== undefined && y !== undefined && x.minus(y).abs().lte(y.times(practically))
+  if (a.excess === undefined || b.excess === undefined) return false
+  const [x, y] = [shareThere(a), shareThere(b)]
+  return x.minus(y).abs().lte(y.times(practically))
 }
 
 /** What the chosen glassware, and a label that says its strength twice, call for. */

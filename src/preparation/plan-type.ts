@@ -30,9 +30,11 @@ export interface PlannedSupply {
   readonly naiveNeed: Quantity<'amount'>
   /** Amount needed in all: also for clearing what earlier stages left. */
   readonly need: Quantity<'amount'>
+  /** What earlier stages left of the same substance, which does the same work; absent for nothing. */
+  readonly left: Quantity<'amount'> | undefined
   /** Amount taken. */
   readonly amount: Quantity<'amount'>
-  /** How the two compare; absent where nothing of it is needed. */
+  /** How what is taken compares with the need; absent where nothing of it is needed. */
   readonly excess: Excess | undefined
   /** Whether it is weighed or measured out. */
   readonly by: 'weigh' | 'measure'

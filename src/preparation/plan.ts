@@ -2,8 +2,8 @@ import { withSummary } from '../display.js'
 import type { Quantity } from '../quantity/index.js'
 import { plannedAmount, scaleOf } from './amounts.js'
 import { coolingOf } from './cooling.js'
-import { type Course, type Poured, runCourse } from './course.js'
-import { type RecipeFacts, type SupplyFacts, writtenAs } from './facts.js'
+import { type Course, pouredAmount, runCourse } from './course.js'
+import { type RecipeFacts, writtenAs } from './facts.js'
 import { amountOf } from './form.js'
 import { deepFreeze } from './freeze.js'
 import { leftoversOf, limitingOf, portionsOf, productOf, theoreticalOf, weightsName } from './outcome.js'
@@ -90,10 +90,6 @@ function planOf(facts: RecipeFacts, scale: Quantity<'amount'> | undefined, cours
   } as const
   const plan: Plan = { ...draft, cautions: cautionsOf(facts, draft), findings: findingsOf(facts, draft) }
   return deepFreeze(withSummary(plan, planSummary))
-}
-
-function pouredAmount(course: Course, supply: SupplyFacts): Quantity<'amount'> {
-  return (course.poured.find((poured) => poured.supply === supply) as Poured).amount
 }
 
 function plannedStage(facts: RecipeFacts, index: number, run: StageRun): PlannedStage {

@@ -20,6 +20,7 @@ export function plannedSupply(facts: RecipeFacts, { supply, need, amount }: Pour
     stage: (facts.stages[supply.stage] as RecipeFacts['stages'][number]).name,
     naiveNeed: need.naive as Quantity<'amount'>,
     need: total,
+    left: need.left,
     amount,
     excess: excessOf(amount, total, supply.formula.text),
     by: measure.by,
@@ -31,6 +32,16 @@ export function plannedSupply(facts: RecipeFacts, { supply, need, amount }: Pour
     vessel,
     measure: shownMeasure(facts.recipe, taken, vessel),
   }
+}
+
+/** What to weigh or measure for an amount, as the instrument can show it. */
+export function measureToTake(
+  { recipe, weights }: RecipeFacts,
+  supply: SupplyFacts,
+  amount: Quantity<'amount'>,
+): PlannedSupply['measure'] {
+  const taken = takenOf(supply, measureOf(supply, weights).toTake(amount))
+  return shownMeasure(recipe, taken, vesselOf(supply, taken))
 }
 
 /** What is taken: as the recipe prints it where it prints a mass that is weighed or a volume that is measured. */
@@ -67,10 +78,13 @@ function shownMeasure(
   return shown(taken, vessel?.step ?? chosen(instruments?.cylinder ?? readability.volume, 'volume'))
 }
 
+/** Fewer digits than are worked with, so that a tie is still one when a mass was divided by its molar mass and multiplied again. */
+const settledDigits = 30
+
 /** What a plan says to take is a choice: a multiple of what can be read, and exact. */
 function shown<D extends 'mass' | 'volume'>(taken: Quantity<D>, step: Quantity<D>): Quantity<D> {
   const place = step.to(taken.unit as Parameters<Quantity<D>['to']>[0]).value
-  const rounded = roundDecimal(taken.value, { step: place, ties: 'half-even' })
+  const rounded = roundDecimal(taken.value.toSignificantDigits(settledDigits), { step: place, ties: 'half-even' })
   return asDimension(exact(`${rounded.toFixed(place.dp())} ${taken.unit}`, taken.naming), taken.dimension)
 }
 

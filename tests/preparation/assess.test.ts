@@ -27,7 +27,7 @@ describe('an assessment', () => {
   it('says what was recorded and what counts as planned', () => {
     expect(assessment.used.map(({ substance, recorded, measure }) => `${substance} ${recorded} ${measure}`)).toEqual([
       'ZnO true 3.255 g',
-      'H2SO4 false 14.66666667 mL',
+      'H2SO4 false 14.7 mL',
     ])
     expect(assessment.findings).toEqual([])
   })
