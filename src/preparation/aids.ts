@@ -1,12 +1,13 @@
 import { exact, type Quantity, sum } from '../quantity/index.js'
 import type { AidLine, ClassOptions } from './class-type.js'
 import type { Plan } from './plan-type.js'
+import type { Recipe } from './recipe.js'
 import { roundedUp, spareFactor } from './store.js'
 
 type Measure = Quantity<'mass'> | Quantity<'volume'>
 
 /** What the preparation room gets ready beside the supplies: solvents, aids and washes, by what they are called. */
-export function aidLines(plans: readonly Plan[], options: ClassOptions): readonly AidLine[] {
+export function aidLines(recipe: Recipe, plans: readonly Plan[], options: ClassOptions): readonly AidLine[] {
   const byName = new Map<string, Measure[]>()
   for (const [name, measure] of plans.flatMap(aidsOf)) {
     const key = `${measure.dimension} ${name}`
@@ -14,7 +15,14 @@ export function aidLines(plans: readonly Plan[], options: ClassOptions): readonl
     if (alike === undefined) byName.set(key, [measure])
     else alike.push(measure) // a copy for each bench would take the square of their number
   }
-  return [...byName].map(([key, measures]) => aidLine(key.slice(key.indexOf(' ') + 1), measures, plans.length, options))
+  return [...byName].map(([key, measures]) => {
+    const name = key.slice(key.indexOf(' ') + 1)
+    const total = sum(measures as readonly Quantity<'mass'>[]).named({ label: `total of ${name}` })
+    const spare = spareFactor(options.spare, plans.length)
+    const withSpare = total.times(spare).named({ label: `total of ${name} with spare` })
+    const toPrepare = roundedUp(withSpare, options, recipe).named({ label: `${name} to prepare` })
+    return { name, total, withSpare, toPrepare }
+  })
 }
 
 function aidsOf({ recipe: { auxiliaries = [], washes = [] } }: Plan): readonly (readonly [string, Measure])[] {
@@ -24,11 +32,4 @@ function aidsOf({ recipe: { auxiliaries = [], washes = [] } }: Plan): readonly (
       ({ with: name, volume, portions = 1 }) => [name, exact(volume as '1 mL').times(exact(portions))] as const,
     ),
   ]
-}
-
-function aidLine(name: string, measures: readonly Measure[], benches: number, options: ClassOptions): AidLine {
-  const total = sum(measures as readonly Quantity<'mass'>[]).named({ label: `total of ${name}` })
-  const withSpare = total.times(spareFactor(options.spare, benches)).named({ label: `total of ${name} with spare` })
-  const toPrepare = roundedUp(withSpare, options.containers ?? {}).named({ label: `${name} to prepare` })
-  return { name, total, withSpare, toPrepare }
 }

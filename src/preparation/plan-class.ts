@@ -164,7 +164,7 @@ function classPlanOf(facts: RecipeFacts, benches: readonly BenchPlan[], options:
     title: facts.recipe.title,
     benches,
     store,
-    aids: aidLines(plans, options),
+    aids: aidLines(facts.recipe, plans, options),
     waste: metalWaste(plans),
     liquidWaste: volumes.length === 0 ? exact('0 mL') : sum(volumes).to('mL'),
     findings: findingsByBench(benches),

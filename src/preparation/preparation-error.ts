@@ -26,6 +26,7 @@ export type PreparationCode =
   | 'preparation/stages-contradict'
   | 'preparation/unknown-supply'
   | 'preparation/nothing-weighed'
+  | 'preparation/weighed-twice'
   | 'preparation/no-product-possible'
 
 /**

@@ -24,7 +24,10 @@ export interface RecipeStage {
   readonly removes?: readonly string[]
 }
 
-/** What the preparation is scaled by: a chosen amount or mass of one substance, product or supply. */
+/**
+ * What the preparation is scaled by: a chosen amount or mass of one substance, product or supply. Of a supply it is what the stages need
+ * when it goes in, before any excess of it; of a product it is the theoretical yield where nothing else limits.
+ */
 export interface RecipeScale {
   /** The substance, as in the equations. */
   readonly of: string

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini'
 import { type ConstantMassCriterionName, constantMassCriteria } from '../product/index.js'
 import type { Records } from './records.js'
-import { formulaText, readingOf, shareText, words } from './schema-parts.js'
+import { formulaText, readingOf, shareReading, words } from './schema-parts.js'
 
 const mass = () => z.optional(readingOf('mass'))
 const tare = () => z.union([readingOf('mass'), z.array(readingOf('mass')).check(z.minLength(1), z.maxLength(100))])
@@ -30,7 +30,7 @@ export const recordsSchema: z.ZodMiniType<Records> = /* @__PURE__ */ z.lazy(() =
           tare: mass(),
           mass: mass(),
           volume: z.optional(readingOf('volume')),
-          assay: z.optional(shareText()),
+          assay: z.optional(shareReading()),
           concentration: z.optional(readingOf('amountConcentration')),
         }),
       ),
@@ -50,7 +50,7 @@ export const recordsSchema: z.ZodMiniType<Records> = /* @__PURE__ */ z.lazy(() =
         z.array(z.strictObject({ gross: readingOf('mass'), tare: tare() })).check(z.minLength(1), z.maxLength(100)),
       ),
       mayBeIncluded: z.optional(z.array(readingOf('mass'))),
-      purity: z.optional(shareText()),
+      purity: z.optional(shareReading()),
     }),
   }),
 ) as never

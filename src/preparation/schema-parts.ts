@@ -1,8 +1,8 @@
 import * as z from 'zod/mini'
 import { tryParseEquation } from '../equation/index.js'
-import { type Outcome, SaltwrightError } from '../errors.js'
+import { attempt, type Outcome, SaltwrightError } from '../errors.js'
 import { tryParseFormula } from '../formula/index.js'
-import { type Dimension, type Quantity, tryQuantity } from '../quantity/index.js'
+import { type Dimension, exact, type Quantity, tryQuantity } from '../quantity/index.js'
 
 /** Schemas by what they are of: the same text is checked in many places of a document, and making a schema is not cheap. */
 const made: Map<string, z.ZodMiniString> = /* @__PURE__ */ new Map()
@@ -26,15 +26,29 @@ function readable(read: (text: string) => Outcome<unknown>): z.ZodMiniString {
   )
 }
 
+type Read = (text: string) => Outcome<Quantity>
+
+/** A choice is exact, so it has no uncertainty. */
+const asChoice: Read = (text) => attempt(() => exact(text as '1 g'))
+
 /** A chosen number above zero with a unit of one of the dimensions; a temperature may be anything. */
 export function numberOf(...dimensions: readonly Dimension[]): z.ZodMiniString {
   const fits = ({ dimension, value }: Quantity): boolean => dimension === 'temperature' || value.gt(0)
-  return once(`number ${dimensions}`, () => quantityText(dimensions, 'above zero', fits))
+  return once(`number ${dimensions}`, () => quantityText(asChoice, dimensions, 'above zero', fits))
 }
 
-/** A share of a whole, above zero and up to all of it: `99.5 %`, `0.5`. */
+/** A chosen share of a whole, above zero and up to all of it: `99.5 %`, `0.5`. */
 export function shareText(): z.ZodMiniString {
-  return quantityText(['ratio'], 'above zero and at most 100 %', (share) => {
+  return once('share', () => shareBy(asChoice))
+}
+
+/** A share of a whole that was measured. */
+export function shareReading(): z.ZodMiniString {
+  return once('share, measured', () => shareBy(tryQuantity))
+}
+
+function shareBy(read: Read): z.ZodMiniString {
+  return quantityText(read, ['ratio'], 'above zero and at most 100 %', (share) => {
     const part = (share as Quantity<'ratio'>).to('1').value
     return part.gt(0) && part.lte(1)
   })
@@ -42,16 +56,23 @@ export function shareText(): z.ZodMiniString {
 
 /** A reading of zero or more with a unit of the dimension. */
 export function readingOf(dimension: Dimension): z.ZodMiniString {
-  return once(`reading ${dimension}`, () => quantityText([dimension], 'of zero or more', ({ value }) => value.gte(0)))
+  const fits = ({ value }: Quantity): boolean => value.gte(0)
+  return once(`reading ${dimension}`, () => quantityText(tryQuantity, [dimension], 'of zero or more', fits))
+}
+
+/** An atomic weight as a table has it, with or without its uncertainty. */
+export function weightText(): z.ZodMiniString {
+  return quantityText(tryQuantity, ['ratio', 'molarMass'], 'above zero', ({ value }) => value.gt(0))
 }
 
 function quantityText(
+  read: Read,
   dimensions: readonly Dimension[],
   range: string,
   fits: (q: Quantity) => boolean,
 ): z.ZodMiniString {
   return readable((text) => {
-    const outcome = tryQuantity(text)
+    const outcome = read(text)
     if (!outcome.ok) return outcome
     if (!dimensions.includes(outcome.value.dimension))
       return refused('preparation/wrong-dimension', text, dimensions, range)
@@ -60,7 +81,7 @@ function quantityText(
 }
 
 function refused(code: string, found: string, dimensions: readonly Dimension[], range: string): Outcome<never> {
-  const expected = `${dimensions.map(wordsFor).join(' or ')} ${range}, with its unit`
+  const expected = `${dimensions.map(wordsFor).join(' or ')} ${range}${dimensions.includes('ratio') ? '' : ', with its unit'}`
   return { ok: false, error: new SaltwrightError({ code, message: `"${found}" is not ${expected}.`, found, expected }) }
 }
 

@@ -4,6 +4,7 @@ import type { RecipeFacts, SupplyFacts } from './facts.js'
 import { makingOf } from './making.js'
 import type { Plan, PlannedSupply } from './plan-type.js'
 import { readability } from './planned-supply.js'
+import type { Recipe } from './recipe.js'
 import { chosen, measureOf } from './supply.js'
 
 /** What the preparation room gets ready: one line for each supply, over all benches. */
@@ -25,7 +26,7 @@ function storeLine(
   const withSpare = total
     .times(spareFactor(options.spare, taken.length))
     .named({ label: `total of ${first.name} with spare` })
-  const toPrepare = roundedUp(withSpare, options.containers ?? {}).named({ label: `${first.name} to prepare` })
+  const toPrepare = roundedUp(withSpare, options, facts.recipe).named({ label: `${first.name} to prepare` })
   return {
     substance: first.substance,
     name: first.name,
@@ -50,13 +51,17 @@ export function spareFactor(spare: ClassOptions['spare'], benches: number): Quan
     .named(names)
 }
 
-/** The next whole number of containers; without their size, the next step that a balance or a cylinder shows. */
+/** The next whole number of containers; without their size, the next step that the balance or the cylinder of the recipe shows. */
 export function roundedUp(
   total: Quantity<'mass'>,
-  { volume, mass }: NonNullable<ClassOptions['containers']>,
+  { containers }: ClassOptions,
+  { instruments }: Recipe,
 ): Quantity<'mass'> {
-  const size = total.dimension === 'mass' ? (mass ?? readability.mass) : (volume ?? readability.volume)
+  const size =
+    total.dimension === 'mass'
+      ? (containers?.mass ?? instruments?.balance ?? readability.mass)
+      : (containers?.volume ?? instruments?.cylinder ?? readability.volume)
   const step = chosen(size, total.dimension).to(total.unit as 'g')
-  const containers = total.dividedBy(step).value.ceil()
-  return asDimension(step, total.dimension).times(exact(containers.toString() as `${number}`, { label: 'containers' }))
+  const count = total.dividedBy(step).value.ceil().toString()
+  return asDimension(step, total.dimension).times(exact(count as `${number}`, { label: 'containers' }))
 }

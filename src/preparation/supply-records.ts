@@ -7,7 +7,7 @@ import type { Finding } from './finding.js'
 import { problemsError } from './read-json.js'
 import type { Records, SupplyRecord } from './records.js'
 import { type MeasuredStrength, measuredBy, measureOf, reading } from './supply.js'
-import { grossBelowTare, weighingOf } from './weighing.js'
+import { grossBelowTare, weighedTwice, weighingOf } from './weighing.js'
 
 /** What was taken of a supply. */
 export interface Taken {
@@ -59,6 +59,8 @@ function readRecord(
   if (meant.length === 0) return { problem: unknownSupply(facts, record, index) }
   if (supply === undefined) return { problem: listedTwice(record, index) }
   if (measure === undefined) return { problem: nothingWeighed(record, index) }
+  const ways = waysOf(record)
+  if (ways.length > 1) return { problem: weighedTwice(['supplies', index], ways) }
   if (measuredBy(supply.recipe.form).includes(measure.dimension)) return { supply, measure }
   return { problem: otherMeasure(supply, measure, index) }
 }
@@ -89,6 +91,12 @@ function measuredOf({
     return reading(mass, 'mass').named({ symbol: 'm', of: substance, role: 'mass', label: `mass of ${substance} used` })
   if (gross === undefined || tare === undefined) return undefined
   return netMass(weighingOf({ gross, tare }, substance))
+}
+
+/** The ways in which a record says how much was taken: one is enough, and two may contradict each other. */
+function waysOf({ mass, volume, gross, tare }: SupplyRecord): readonly string[] {
+  const filled = gross === undefined && tare === undefined ? undefined : 'gross and tare'
+  return [mass && 'mass', volume && 'volume', filled].filter((way) => way !== undefined)
 }
 
 function strengthOf({ assay, concentration }: SupplyRecord): MeasuredStrength {

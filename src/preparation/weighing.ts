@@ -1,8 +1,9 @@
-import { attempt } from '../errors.js'
+import { attempt, type ErrorDetails } from '../errors.js'
 import { type ConstantMass, constantMass, netMass, type Weighing } from '../product/index.js'
 import type { Quantity } from '../quantity/index.js'
 import type { Finding } from './finding.js'
-import { problemsError } from './read-json.js'
+import { type Path, problem } from './problem.js'
+import { problemsError, writePath } from './read-json.js'
 import type { ConstancyRecord, ProductRecord, VesselRecord } from './records.js'
 import { reading } from './supply.js'
 
@@ -25,6 +26,10 @@ export function weighProduct(record: ProductRecord): ProductWeighing {
 }
 
 function massOf({ mass, gross, series, tare, vessels }: ProductRecord): Quantity<'mass'> {
+  const ways = [mass && 'mass', vessels && 'vessels', tare && series && 'series', tare && gross && 'gross'].filter(
+    (way) => way !== undefined,
+  )
+  if (ways.length > 1) throw problemsError('records', [weighedTwice(['product'], ways)])
   if (vessels !== undefined) return netMass(vessels.map((vessel) => weighingOf(vessel)))
   const last = series?.at(-1) ?? gross
   if (last !== undefined && tare !== undefined) return netMass(weighingOf({ gross: last, tare }))
@@ -84,6 +89,18 @@ function constancyFindings(constancy: ConstantMass | undefined): readonly Findin
       path: ['product', 'series'],
     },
   ]
+}
+
+/** More than one way of saying a mass: nobody can tell which counts. */
+export function weighedTwice(path: Path, ways: readonly string[]): ErrorDetails {
+  const found = ways.join(', ')
+  return problem(
+    'preparation/weighed-twice',
+    path,
+    `${writePath(path)}: it is weighed in several ways.`,
+    found,
+    'one of them',
+  )
 }
 
 function notWeighed(): Error {

@@ -171,9 +171,14 @@ function uncertaintyOf(parts: QuantityParts, kind: InputKind, options: InputOpti
   const { spread, unit } = parts
   if (spread === undefined && uncertainty === undefined) return undefined
   if (kind === 'exact')
-    throw badUncertainty(uncertainty ?? spread?.toString(), 'no uncertainty, for an exact number has none')
+    throw badUncertainty(
+      uncertainty ?? spread?.toString(),
+      'a number without one',
+      'is an uncertainty, which an exact number has not',
+    )
   if (spread === undefined) return readUncertainty(uncertainty, unit)
-  if (uncertainty !== undefined) throw badUncertainty(uncertainty, 'one uncertainty: in the text or as an option')
+  if (uncertainty !== undefined)
+    throw badUncertainty(uncertainty, 'one uncertainty: in the text or as an option', 'is a second uncertainty')
   const standard = coverageFactor === undefined ? spread : spread.div(readFactor(coverageFactor))
   return Object.freeze({ standard, distribution: 'normal' })
 }

@@ -142,10 +142,14 @@ export function readFactor(text: unknown): Decimal {
 }
 
 /** The error for whatever does not state an uncertainty. */
-export function badUncertainty(found: unknown, expected: string): QuantityError {
+export function badUncertainty(
+  found: unknown,
+  expected: string,
+  says = 'does not state an uncertainty',
+): QuantityError {
   return new QuantityError({
     code: 'quantity/bad-uncertainty',
-    message: `${showFound(found)} does not state an uncertainty.`,
+    message: `${showFound(found)} ${says}.`,
     found: showFound(found),
     expected,
   })

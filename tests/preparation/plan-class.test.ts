@@ -39,6 +39,12 @@ describe('a class', () => {
     },
   ])('adds up what to prepare $what', ({ options, store }) => expect(toPrepare(options)).toEqual(store))
 
+  it('adds up what to prepare to what the balance and the cylinder of the recipe show', () => {
+    const instruments = { balance: '0.01 g', cylinder: '0.5 mL' }
+    const { store } = planClass({ ...zincSulfate, instruments }, benches, { spare: { percent: '7 %' } })
+    expect(store.map(({ total, toPrepare: next }) => `${total} ${next}`)).toEqual(['7.33 g 7.85 g', '33 mL 35.5 mL'])
+  })
+
   it.each([
     { from: { massFraction: '96 %', density: '1.84 g/mL' }, take: '5.50', stockIntoWater: true },
     { from: { concentration: '6.00 mol/L' }, take: '16.50', stockIntoWater: false },

@@ -98,6 +98,11 @@ describe('a recipe is refused, with every mistake and its place', () => {
       problems: ['scale.amount preparation/not-positive'],
     },
     {
+      what: 'a choice with an uncertainty',
+      change: { scale: { of: 'ZnO', mass: '3.26(1) g' } },
+      problems: ['scale.mass quantity/bad-uncertainty'],
+    },
+    {
       what: 'a scale beyond measure',
       change: { scale: { of: 'ZnO', amount: '1e999 mol' } },
       problems: ['scale.amount quantity/exponent-out-of-range'],
@@ -371,6 +376,26 @@ describe('records are refused', () => {
       records: { supplies: [{ substance: 'ZnO', stage: 'Crystallise', mass: '1 g' }], product: { mass: '3 g' } },
       problems: ['supplies.0.stage preparation/unknown-stage'],
     },
+    {
+      what: 'that say a mass in two ways',
+      records: {
+        supplies: [
+          { substance: 'ZnO', mass: '3.2 g', gross: '40.0 g', tare: '30.0 g' },
+          { substance: 'H2SO4', volume: '14.7 mL', mass: '17 g' },
+        ],
+        product: { mass: '3 g' },
+      },
+      problems: ['supplies.0 preparation/weighed-twice', 'supplies.1 preparation/weighed-twice'],
+    },
+    ...[
+      { mass: '7.9 g', gross: '40.0 g', tare: '30.0 g' },
+      { gross: '40.0 g', tare: '30.0 g', series: ['41.0 g', '40.1 g'] },
+      { mass: '7.9 g', vessels: [{ gross: '40.0 g', tare: '30.0 g' }] },
+    ].map((product) => ({
+      what: `of a product by ${Object.keys(product)}`,
+      records: { product },
+      problems: ['product preparation/weighed-twice'],
+    })),
     {
       what: 'of a supply that is not in the recipe, and of one that nobody measured',
       records: { supplies: [{ substance: 'NaCl', mass: '1 g' }, { substance: 'ZnO' }], product: { mass: '3 g' } },

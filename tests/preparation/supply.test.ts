@@ -153,6 +153,14 @@ describe('glassware', () => {
     )
   })
 
+  it('of its own is not the cylinder of the bench', () => {
+    const burette = { item: 'burette', standard: 'ISO', available: ['50 mL'] } as const
+    const acid = { form: 'solution', concentration: '1.40 mol/L', vessel: burette, excessFactor: '1.10' }
+    const plan = planPreparation({ ...withAcid(acid), instruments: { cylinderCapacity: '25 mL' } })
+    expect(plan.supplies[1]?.measure.toString()).toBe('31.43 mL')
+    expect(plan.findings).toEqual([])
+  })
+
   it('is not looked for where nothing is measured', () => {
     const { supplies } = planPreparation({
       format: 'saltwright/recipe@1',
