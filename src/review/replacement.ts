@@ -1,3 +1,4 @@
+import { Decimal } from '../decimal.js'
 import { exact, type Quantity, roundTo } from '../quantity/index.js'
 import { roundedNumber } from './numeric-rules.js'
 
@@ -44,6 +45,19 @@ export function upsideDown(replace: Quantity): Replacement {
     replace,
     with: (q) => named(q, exact(1).dividedBy(q as Quantity<'ratio'>)),
     estimate: (value) => 1 / (value * unit * unit),
+  }
+}
+
+/** The number that it is in a unit, one divided by it: what comes of multiplying where one divides, in the numbers of that unit. */
+export function numberUpsideDown(replace: Quantity, unit: string): Replacement {
+  const size = replace
+    .to(unit as never)
+    .value.div(replace.value)
+    .toNumber()
+  return {
+    replace,
+    with: (q) => exact(`${new Decimal(1).div(q.to(unit as never).value)} ${unit}` as '1 g', q.naming),
+    estimate: (value) => 1 / (value * size * size),
   }
 }
 

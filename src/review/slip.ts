@@ -20,6 +20,7 @@ export type SlipGroup =
   | 'limiting reagent'
   | 'excess'
   | 'units'
+  | 'dividing'
   | 'weighing'
   | 'rounding'
   | 'yield'

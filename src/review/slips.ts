@@ -1,5 +1,6 @@
 import type { Slip } from './slip.js'
 import { copyingSlips } from './slips/copying.js'
+import { dividingSlips } from './slips/dividing.js'
 import { excessSlips } from './slips/excess.js'
 import { formulaSlips } from './slips/formulas.js'
 import { gasSlips } from './slips/gases.js'
@@ -25,6 +26,7 @@ export const slips: readonly Slip[] = /* @__PURE__ */ [
   limitingSlips,
   excessSlips,
   unitSlips,
+  dividingSlips,
   weighingSlips,
   roundingSlips,
   yieldSlips,

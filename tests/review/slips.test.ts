@@ -37,8 +37,9 @@ describe('the list of slips', () => {
     ['reading formulas', 6],
     ['mole ratio', 7],
     ['limiting reagent', 5],
-    ['excess', 4],
+    ['excess', 5],
     ['units', 6],
+    ['dividing', 4],
     ['weighing', 4],
     ['rounding', 2],
     ['yield', 4],
@@ -53,7 +54,7 @@ describe('the list of slips', () => {
     ['reported', 12],
     ['related', 9],
     ['printed', 21],
-    ['inferred', 25],
+    ['inferred', 30],
   ])('has %s %i', (evidence, many) => expect(slips.filter((slip) => slip.evidence === evidence)).toHaveLength(many))
 
   it('what comes out with a slip is a calculation that can be shown', () => {

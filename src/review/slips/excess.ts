@@ -2,7 +2,7 @@ import { exact, type Quantity } from '../../quantity/index.js'
 import type { Calculation } from '../calculation.js'
 import type { SlipContext } from '../context.js'
 import { atHand, because, called, isOfYield, partsIn, theoreticalYieldIn } from '../look-up.js'
-import { instead, leftOut, times } from '../replacement.js'
+import { instead, leftOut, times, upsideDown } from '../replacement.js'
 import type { Slip, SlipChange } from '../slip.js'
 
 /** Excess factors of other reagents, each value once. */
@@ -73,6 +73,18 @@ export const excessSlips: readonly Slip[] = [
     evidence: 'printed',
     source: 'Sources state excess in per cent, in equivalents, and as the bare word.',
     changes: perCentAsFactor,
+  },
+  {
+    name: 'excess-divided',
+    group: 'excess',
+    did: 'Divided by the excess factor.',
+    advice: 'Should more be taken than the equation needs, or less?',
+    evidence: 'inferred',
+    source: 'Follows from the calculation; no source was found.',
+    changes: (calculation) =>
+      partsIn(calculation, 'excess', 'ratio').map((factor) =>
+        because(`divided by the ${called(factor)}`, upsideDown(factor)),
+      ),
   },
   {
     name: 'excess-left-out',
