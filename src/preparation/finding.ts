@@ -35,6 +35,7 @@ export type FindingCode =
   | 'nothing-obtained'
   | 'yield-over-100'
   | 'not-constant-mass'
+  | 'criterion-below-readability'
   | 'supply-not-recorded'
   | 'other-limits'
   | 'solubility-unknown'

@@ -5,7 +5,7 @@ import type { Finding } from './finding.js'
 import { type Path, problem } from './problem.js'
 import { problemsError, writePath } from './read-json.js'
 import type { ConstancyRecord, ProductRecord, VesselRecord } from './records.js'
-import { reading } from './supply.js'
+import { chosen, reading } from './supply.js'
 
 /** The product as weighed. */
 export interface ProductWeighing {
@@ -78,17 +78,35 @@ export function grossBelowTare(path: Finding['path'], mass: Quantity<'mass'>): F
 }
 
 function constancyFindings(constancy: ConstantMass | undefined): readonly Finding[] {
-  if (constancy === undefined || constancy.reached) return []
-  const change = constancy.changes.at(-1) as Quantity<'mass'>
+  if (constancy === undefined) return []
+  const { reached, changes, limit, trend, mass } = constancy
+  const path = ['product', 'series']
+  if (!reached)
+    return [
+      {
+        code: 'not-constant-mass',
+        severity: 'doubt',
+        message: `The last two weighings still differ by more than the criterion allows; the series is ${trend}.`,
+        numbers: { change: changes.at(-1) as Quantity<'mass'>, limit },
+        path,
+      },
+    ]
+  const step = stepOf(mass)
+  if (step.compare(limit) <= 0) return []
   return [
     {
-      code: 'not-constant-mass',
+      code: 'criterion-below-readability',
       severity: 'doubt',
-      message: `The last two weighings still differ by more than the criterion allows; the series is ${constancy.trend}.`,
-      numbers: { change, limit: constancy.limit },
-      path: ['product', 'series'],
+      message: `The balance shows steps of ${step}, so it cannot tell whether two weighings agree to ${limit}.`,
+      numbers: { step, limit },
+      path,
     },
   ]
+}
+
+/** The step between two readings that were written to the same place. */
+function stepOf({ place, unit }: Quantity<'mass'>): Quantity<'mass'> {
+  return chosen(`1e${place} ${unit}`, 'mass')
 }
 
 /** More than one way of saying a mass: nobody can tell which counts. */

@@ -114,6 +114,16 @@ describe('findings of an assessment', () => {
       found: ['gross-below-tare', 'supply-not-recorded'],
     },
     {
+      what: 'at rest on a balance that cannot show it',
+      given: records({ series: ['20.32 g', '20.32 g'], tare: '11.20 g', constancy: { within: '0.005 g' } }, [oxide]),
+      found: ['criterion-below-readability'],
+    },
+    {
+      what: 'at rest on a balance that just can',
+      given: records({ series: ['20.32 g', '20.32 g'], tare: '11.20 g', constancy: { within: '10 mg' } }, [oxide]),
+      found: [],
+    },
+    {
       what: 'still falling',
       given: records({ series: ['20.400 g', '20.317 g'], tare: '11.204 g', constancy: { within: '0.005 g' } }, [oxide]),
       found: ['not-constant-mass'],
