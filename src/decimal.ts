@@ -75,7 +75,7 @@ function wordsOf(whole: number, shift: number): number[] {
 function withoutZeros(words: number[]): number[] {
   let zeros = 0
   while (words[zeros] === 0) zeros += 1
-  return zeros === 0 ? words : words.slice(zeros)
+  return words.slice(zeros)
 }
 
 function digitsIn(first: number): number {

@@ -1,4 +1,3 @@
-import type { ErrorDetails } from '../errors.js'
 import { type Fraction, fraction } from '../fraction.js'
 import {
   chainMultipliers,
@@ -11,6 +10,7 @@ import {
 } from './chemistry.js'
 import type { RecipeDraft } from './facts.js'
 import { problem } from './problem.js'
+import { problemsError } from './read-json.js'
 import type { SubstanceKey } from './substance.js'
 
 /** What one main stage makes and another uses, and nobody supplies. */
@@ -25,40 +25,42 @@ function intermediatesOf({ stages, supplies, unlimited, productKey }: RecipeDraf
   )
 }
 
-/** How often each stage runs, without a common scale; what stands in the way goes to the problems. */
-export function multipliersOf(draft: RecipeDraft, problems: ErrorDetails[]): readonly Fraction[] {
+/** How often each stage runs, without a common scale. */
+export function multipliersOf(draft: RecipeDraft): readonly Fraction[] {
   const { stages } = draft
   const chain = mainStages(stages).filter((stage) => !changesStatesOnly(stage))
   const answers = chainMultipliers(stages, chain, intermediatesOf(draft))
   const [answer] = answers
-  if (answer === undefined || answers.length > 1) {
-    problems.push(
-      problem(
-        'preparation/stages-not-linked',
-        ['stages'],
-        'stages: how often each runs does not follow from the others.',
-        `${answers.length} independent ways`,
-        'each stage making what a later one uses',
-      ),
-    )
-    return []
-  }
-  if (answer.some((each) => each <= 0n)) {
-    problems.push(
-      problem(
-        'preparation/stages-contradict',
-        ['stages'],
-        'stages: one would have to run backwards or not at all.',
-        answer.join(', '),
-        'stages that lead to the product',
-      ),
-    )
-    return []
-  }
+  if (answer === undefined || answers.length > 1) throw notLinked(answers.length)
+  if (answer.some((each) => each <= 0n)) throw contradiction(answer)
   const times = stages.map((stage) => fraction(answer[chain.indexOf(stage)] ?? 0n))
   return stages.map((stage, index) =>
     changesStatesOnly(stage) && !draft.unlimited.has(startOf(stage).key)
       ? timesOfStateChange(stages, times, index)
       : (times[index] as Fraction),
   )
+}
+
+function notLinked(ways: number): Error {
+  return problemsError('recipe', [
+    problem(
+      'preparation/stages-not-linked',
+      ['stages'],
+      'stages: how often each runs does not follow from the others.',
+      `${ways} independent ways`,
+      'each stage making what a later one uses',
+    ),
+  ])
+}
+
+function contradiction(answer: readonly bigint[]): Error {
+  return problemsError('recipe', [
+    problem(
+      'preparation/stages-contradict',
+      ['stages'],
+      'stages: one would have to run backwards or not at all.',
+      answer.join(', '),
+      'stages that lead to the product',
+    ),
+  ])
 }

@@ -53,6 +53,7 @@ function problemsOf(issue: Issue, input: unknown): readonly ErrorDetails[] {
   if (issue.code === 'unrecognized_keys') return issue.keys.map((key) => unknownKey([...path, key], key))
   if (issue.code === 'custom')
     return [{ ...(issue.params as unknown as ErrorDetails), message: `${at(path)}${issue.message}`, path }]
+  if (issue.code === 'invalid_key') return [shapeProblem(issue.issues[0] as Issue, path, path.at(-1))]
   return [shapeProblem(issue, path, valueAt(input, path))]
 }
 

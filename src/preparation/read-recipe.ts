@@ -18,14 +18,15 @@ import type { SubstanceKey } from './substance.js'
 /** Reads a recipe and checks that it holds together; every mistake is in the one error. */
 export function readRecipe(input: unknown): RecipeFacts {
   const recipe = readJson(recipeSchema, input, 'recipe')
-  const problems: ErrorDetails[] = [...recipeProblems(recipe)]
-  if (problems.length > 0) throw problemsError('recipe', problems)
+  refuse(recipeProblems(recipe))
   const draft = draftOf(recipe)
-  problems.push(...linkProblems(draft), ...measureProblems(draft))
-  if (problems.length > 0) throw problemsError('recipe', problems)
-  const multipliers = multipliersOf(draft, problems)
-  if (problems.length > 0) throw problemsError('recipe', problems)
+  refuse([...linkProblems(draft), ...measureProblems(draft)])
+  const multipliers = multipliersOf(draft)
   return { ...draft, multipliers, overall: overallOf(draft.stages, multipliers) }
+}
+
+function refuse(problems: readonly ErrorDetails[]): void {
+  if (problems.length > 0) throw problemsError('recipe', problems)
 }
 
 function draftOf(recipe: Recipe): RecipeDraft {

@@ -15,7 +15,9 @@ import {
   densityOf,
   dilution,
   equivalents,
+  exact,
   expectedCrop,
+  explainYield,
   fromNormality,
   gasVolume,
   gravimetricAssay,
@@ -37,9 +39,11 @@ import {
   overallYield,
   percentRecovery,
   percentYield,
+  planClass,
   planPreparation,
   type Recipe,
   type Records,
+  readTo,
   runStages,
   solubilityOf,
   stockFor,
@@ -47,6 +51,7 @@ import {
   theoreticalYield,
   titrationAssay,
   toNormality,
+  vesselFor,
   volumeToDeliver,
   warmFiltration,
   washLoss,
@@ -58,6 +63,56 @@ import { namesIn } from '../quantity/names.js'
 
 const examples = new URL('../../docs/examples/', import.meta.url)
 const read = (path: string): unknown => JSON.parse(readFileSync(new URL(path, examples), 'utf8'))
+
+const zincOxide = { form: 'solid', substance: 'ZnO', assay: '99 %' } as const
+const acids = [
+  { form: 'solution', substance: 'H2SO4', concentration: '3 mol/L', molesPerMole: '1.2' },
+  { form: 'stock', substance: 'H2SO4', massFraction: '78 %', density: '1.84 g/mL', statedAs: 'SO3' },
+  { form: 'molal', substance: 'H2SO4', molality: '2 mol/kg', density: '1.12 g/mL' },
+  { form: 'normal', substance: 'H2SO4', normality: '6 mol/L', equivalentsPerMole: '2' },
+  { form: 'liquid', substance: 'H2SO4', density: '1.83 g/mL', assay: '98 %' },
+  { form: 'solid', substance: 'H2SO4', asPrinted: '0.0400 mol' },
+  { form: 'solution', substance: 'H2SO4', concentration: '3 mol/L', asPrinted: '25 mL' },
+] as const
+const zincSulfate: Recipe = {
+  format: 'saltwright/recipe@1',
+  title: 'Zinc sulfate',
+  product: 'ZnSO4·7H2O',
+  scale: { of: 'ZnSO4·7H2O', amount: '0.0400 mol' },
+  stages: [{ name: 'all at once', equation: 'ZnO + H2SO4 + 6H2O -> ZnSO4·7H2O' }],
+  supplies: [
+    zincOxide,
+    {
+      form: 'solution',
+      substance: 'H2SO4',
+      concentration: '3 mol/L',
+      excessFactor: '1.1',
+      madeFrom: { massFraction: '96 %', density: '1.84 g/mL' },
+    },
+  ],
+  auxiliaries: [{ name: 'charcoal', amount: '0.5 g' }],
+  washes: [{ with: 'ice-cold water', volume: '2 mL', substance: 'H2O' }],
+  crystallisation: { temperature: '5 degC', water: '8 mL', evaporated: '2 mL' },
+}
+const benches = [
+  { name: 'Bench 1', scale: { amount: '0.0400 mol' } },
+  { name: 'Bench 2', scale: { mass: '14.377 g' } },
+]
+/** A recipe without a scale, in which one stage clears what another leaves. */
+const aluminateAsPrinted: Recipe = {
+  format: 'saltwright/recipe@1',
+  title: 'Potassium tetrahydroxoaluminate',
+  product: 'K[Al(OH)4]',
+  stages: [
+    { name: 'dissolve', equation: '2Al + 2KOH + 6H2O -> 2K[Al(OH)4] + 3H2' },
+    { name: 'neutralise', equation: '2KOH + H2SO4 -> K2SO4 + 2H2O', clears: 'KOH' },
+  ],
+  supplies: [
+    { form: 'solid', substance: 'Al', asPrinted: '1.00 g' },
+    { form: 'solution', substance: 'KOH', concentration: '2 mol/L', asPrinted: '25 mL' },
+    { form: 'solution', substance: 'H2SO4', concentration: '2 mol/L', asPrinted: '10 mL' },
+  ],
+}
 
 /** Calls by the name of their function. */
 const calls: Readonly<Record<string, readonly (() => unknown)[]>> = {
@@ -196,8 +251,57 @@ const calls: Readonly<Record<string, readonly (() => unknown)[]>> = {
   netMass: [() => netMass({ gross: '20.102 g', tare: ['11.204 g', '1.352 g'] })],
   neutralisationEnthalpy: [() => neutralisationEnthalpy('HCl', 'NaOH')],
   neutralisationHeat: [() => neutralisationHeat({ water: '0.100 mol', enthalpy: '-55.8 kJ/mol', solution: '75 g' })],
+  explainYield: [
+    () =>
+      explainYield({
+        actual: '12.62 g',
+        theoretical: '11.50 g',
+        mayBeIncluded: ['1.35 g'],
+        product: 'CuSO4',
+        drying: constantMass({ weighings: ['12.70 g', '12.62 g'], criterion: 'school-balance' }),
+        others: [{ actual: '25.24 g', theoretical: '23.00 g' }],
+      }),
+  ],
+  vesselFor: [() => vesselFor('41.7 mL', { item: 'measuring cylinder', standard: 'ISO' })],
+  readTo: [() => readTo(exact('0.125 g', { label: 'some salt', symbol: 'm' }), '0.01 g')],
   overallYield: [() => overallYield(['92.1 %', '75.0 %'])],
   percentRecovery: [() => percentRecovery('0.0672 g', '0.0856 g')],
+  planClass: [
+    () => {
+      const { store, aids, waste, liquidWaste } = planClass(zincSulfate, benches, {
+        spare: { percent: '10 %' },
+        containers: { volume: '50 mL' },
+      })
+      return [store, aids, waste, liquidWaste]
+    },
+    () => planClass(zincSulfate, benches, { spare: { benches: 1 } }).store[0],
+  ],
+  planPreparation: [
+    () => planPreparation({ ...zincSulfate, scale: { of: 'ZnSO4·7H2O', mass: '14.377 g' } }).scale,
+    () => planPreparation(aluminateAsPrinted).supplies,
+    ...acids.map((acid) => () => planPreparation({ ...zincSulfate, supplies: [zincOxide, acid] }).supplies[1]),
+  ],
+  assessPreparation: [
+    () => {
+      const { used, actual, correctedYield } = assessPreparation(zincSulfate, {
+        format: 'saltwright/records@1',
+        supplies: [
+          { substance: 'ZnO', gross: '27.455 g', tare: '24.200 g', assay: '98.0 %' },
+          { substance: 'H2SO4', volume: '14.7 mL', concentration: '2.957 mol/L' },
+        ],
+        product: { gross: '20.317 g', tare: ['10.204 g', '1.000 g'], purity: '98.0 %' },
+      })
+      return [used, actual, correctedYield]
+    },
+    () => {
+      const { findings, explanations } = assessPreparation(zincSulfate, {
+        format: 'saltwright/records@1',
+        supplies: [{ substance: 'ZnO', mass: '3.255 g' }],
+        product: { mass: '12.62 g', mayBeIncluded: ['1.35 g'] },
+      })
+      return [findings, explanations]
+    },
+  ],
   percentYield: [() => percentYield('0.392 g', '0.5072 g', { purity: '98.0 %' })],
 }
 const recipes = ['potassium-aluminium-sulfate', 'zinc-sulfate', 'ammonium-iron-ii-sulfate']

@@ -3,6 +3,7 @@ import {
   planClass,
   planPreparation,
   type Recipe,
+  type RecipeSupply,
   recipeJsonSchema,
   recordsJsonSchema,
 } from 'saltwright/preparation'
@@ -112,6 +113,78 @@ describe('recipes out of the ordinary', () => {
     expect(plan.atomicWeights).toBe('wall chart')
     expect(plan.supplies[0]?.measure.toString()).toBe('3.256 g')
     expect(benchSheet(plan)).toContain('Relative atomic masses: wall chart.')
+  })
+
+  describe("a course's own atomic weights count wherever a mass meets an amount", () => {
+    // By round weights: ZnO 116, H2SO4 98, ZnSO4 196, ZnSO4·7H2O 322, H2 2 g/mol.
+    const atomicWeights = { name: 'round', values: { Zn: '100', S: '32', O: '16', H: '1' } }
+    const [oxide, acid] = zincSulfate.supplies as readonly [RecipeSupply, RecipeSupply]
+    const planWith = (change: Partial<Recipe>) => planPreparation({ ...zincSulfate, atomicWeights, ...change })
+
+    it('in the masses of supplies and of the product', () => {
+      const { supplies, theoretical, product } = planWith({})
+      expect([supplies[0]?.measure, theoretical.mass, product.molarMass].map(String)).toEqual([
+        '4.640 g',
+        '12.9 g',
+        '322 g/mol',
+      ])
+    })
+
+    it('in a scale by mass', () => {
+      const { scale } = planWith({ scale: { of: 'ZnSO4·7H2O', mass: '32.2 g' } })
+      expect(scale.amount.toString()).toBe('0.100 mol')
+    })
+
+    it('in what a manual prints', () => {
+      const printed = { form: 'solid', substance: 'ZnO', asPrinted: '5.8 g' } as const
+      expect(planWith({ supplies: [printed, acid] }).supplies[0]?.amount.toString()).toBe('0.0500 mol')
+    })
+
+    it.each([
+      { form: 'stock', massFraction: '98 %', density: '2 g/mL' }, // 20 mol/L
+      { form: 'molal', molality: '1 mol/kg', density: '2.196 g/mL' }, // 2.196 / 1.098 = 2 mol/L
+      { form: 'liquid', density: '1.96 g/mL' }, // 20 mol/L
+    ] as const)('in the strength of an acid that is $form', ({ ...strength }) => {
+      const [, taken] = planWith({ supplies: [oxide, { substance: 'H2SO4', ...strength } as RecipeSupply] }).supplies
+      expect(taken?.measure.toString()).toBe(strength.form === 'molal' ? '20.0 mL' : '2.0 mL')
+    })
+
+    it('in what a label prints beside it', () => {
+      const stock = { form: 'stock', substance: 'H2SO4', massFraction: '98 %', density: '2 g/mL' } as const
+      const codes = ['20 mol/L', '19.7 mol/L'].map((printedConcentration) =>
+        planWith({ supplies: [oxide, { ...stock, printedConcentration }] }).findings.map(({ code }) => code),
+      )
+      expect(codes).toEqual([['practically-equal'], ['concentration-inconsistent', 'practically-equal']])
+    })
+
+    it('in the mass of a gas', () => {
+      const { stages } = planWith({
+        stages: [{ name: 'dissolve', equation: 'Zn + H2SO4 + 7H2O -> ZnSO4·7H2O + H2' }],
+        supplies: [{ form: 'solid', substance: 'Zn' }, acid],
+      })
+      expect(stages[0]?.gases[0]?.mass.toString()).toBe('0.08 g')
+    })
+
+    it('in the solution of a class that is made from a solid or from a stock, and in what it holds', () => {
+      const lines = [{ solid: 'H2SO4' }, { massFraction: '98 %', density: '2 g/mL' }].map((madeFrom) => {
+        const solution = { form: 'solution', substance: 'H2SO4', concentration: '2 mol/L', madeFrom } as const
+        const recipe = { ...zincSulfate, atomicWeights, supplies: [oxide, solution] }
+        return planClass(recipe, [{ name: 'Bench 1', scale: { mass: '32.2 g' } }]).store
+      })
+      expect(lines.map(([, line]) => String(line?.making?.take))).toEqual(['9.8 g', '5.0 mL'])
+      expect(lines[0]?.[0]?.amount.toString()).toBe('0.100 mol')
+    })
+
+    it('in an assessment: what was used, what was obtained, and what else it may be', () => {
+      const { used, actual, explanations } = assessPreparation(planWith({}), {
+        format: 'saltwright/records@1',
+        supplies: [{ substance: 'ZnO', mass: '2.3200 g' }], // 0.02 mol, so 6.44 g is possible
+        product: { mass: '16.100 g' },
+      })
+      expect([used[0]?.amount, actual.amount].map(String)).toEqual(['0.0200 mol', '0.0500 mol'])
+      // 16.1 g is 2.5 times the 6.44 g of the heptahydrate: no hydrate with less water is as heavy
+      expect(explanations.filter(({ code }) => code === 'other-hydrate')).toEqual([])
+    })
   })
 
   it('where no product can form from what was used, there is no percent yield', () => {

@@ -46,10 +46,25 @@ describe('a class', () => {
   })
 
   it.each([
-    { from: { massFraction: '96 %', density: '1.84 g/mL' }, take: '5.50', stockIntoWater: true },
-    { from: { concentration: '6.00 mol/L' }, take: '16.50', stockIntoWater: false },
-  ])('says how a solution is made from $from', ({ from, take, stockIntoWater }) => {
+    {
+      from: { massFraction: '96 %', density: '1.84 g/mL' },
+      take: '5.50',
+      stockIntoWater: true,
+      strength: ['96 %', '1.84 g/mL'],
+    },
+    {
+      from: { massFraction: '80 %', density: '1.84 g/mL', statedAs: 'SO3' }, // 18.39 mol/L
+      take: '5.38',
+      stockIntoWater: true,
+      strength: ['80 %', '1.84 g/mL'],
+    },
+    { from: { concentration: '6.00 mol/L' }, take: '16.50', stockIntoWater: false, strength: ['6.00 mol/L'] },
+    { from: { solid: 'H2SO4' }, take: '9.71', stockIntoWater: false, strength: [] },
+    { from: { solid: 'H2SO4', assay: '98 %' }, take: '9.91', stockIntoWater: false, strength: ['98 %'] },
+  ])('says how a solution is made from $from', ({ from, take, stockIntoWater, strength }) => {
     const making = planClass(withStock(from), benches).store[1]?.making
+    expect(making?.strength.map(String)).toEqual(strength)
+    expect(making?.from).toBe('H2SO4')
     expect(making?.take.value.toFixed(2)).toBe(take)
     expect(making?.makeUpTo.toString()).toBe('33 mL')
     expect(making?.stockIntoWater).toBe(stockIntoWater)

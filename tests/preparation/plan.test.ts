@@ -1,4 +1,4 @@
-import { planPreparation, type Recipe } from 'saltwright/preparation'
+import { planPreparation, type Recipe, type RecipeStage, type RecipeSupply } from 'saltwright/preparation'
 import { describe, expect, it } from 'vitest'
 import { alum, doubleSaltAsPrinted, zincSulfate } from './recipes.js'
 
@@ -46,6 +46,19 @@ describe('a plan', () => {
   })
 })
 
+it('a plan is frozen all the way down, its recipe too', () => {
+  const seen = new Set<object>()
+  const isPlain = (value: object): boolean => [Object.prototype, Array.prototype].includes(Object.getPrototypeOf(value))
+  const visit = (value: unknown): void => {
+    if (typeof value !== 'object' || value === null || !isPlain(value)) return
+    seen.add(value)
+    for (const part of Object.values(value)) visit(part)
+  }
+  visit(planPreparation(zincSulfate))
+  expect([...seen].filter((part) => !Object.isFrozen(part))).toEqual([])
+  expect(seen.size).toBeGreaterThan(50)
+})
+
 describe('stages hand on what they leave', () => {
   // 0.025 mol: 25 mL of 2 mol/L alkali and 0.675 g of metal: common practice, no source.
   it('alum from aluminium: the acid for the alkali that is left is part of the need', () => {
@@ -69,6 +82,28 @@ describe('stages hand on what they leave', () => {
 })
 
 describe('a recipe as printed', () => {
+  it('is taken to the letter: a mass that is weighed, a volume that is measured; another measure is worked out', () => {
+    const taken = (asPrinted: string) => {
+      const [first, ...others] = doubleSaltAsPrinted.supplies
+      const { supplies } = planPreparation({
+        ...doubleSaltAsPrinted,
+        supplies: [{ ...first, asPrinted } as never, ...others],
+      })
+      return supplies[0]?.exactMeasure
+    }
+    expect(['13.9 g', '0.0139 kg', '0.0500 mol'].map((text) => taken(text)?.toString())).toEqual([
+      '13.9 g',
+      '13.9 g',
+      '13.900 g',
+    ])
+    expect(taken('13.9 g')?.naming).toEqual({
+      label: 'mass of FeSO4·7H2O',
+      symbol: 'm',
+      of: 'FeSO4·7H2O',
+      role: 'mass',
+    })
+  })
+
   it('is audited by its own amounts: equivalents, the limiting supply, and what is practically equal', () => {
     const plan = planPreparation(doubleSaltAsPrinted)
     expect(plan.limiting).toEqual(['FeSO4'])
@@ -127,5 +162,101 @@ describe('a gas', () => {
 
   it('that is written as dissolved stays', () => {
     expect(planPreparation(recipe('H2(aq)')).stages[0]?.gases).toEqual([])
+  })
+})
+
+describe('the cautions of a plan', () => {
+  const cautionsOf = (change: Partial<Recipe>) => planPreparation({ ...zincSulfate, ...change }).cautions
+  const named = (change: Partial<Recipe>) => cautionsOf(change).map(({ code, about }) => `${code} ${about}`)
+  const wash = { with: 'alcohol', volume: '1 mL' } as const
+
+  it.each<{ what: string; change: Partial<Recipe>; suction: number }>([
+    { what: 'nothing filtered', change: {}, suction: 0 },
+    { what: 'crystals that are washed', change: { washes: [wash] }, suction: 1 },
+    { what: 'crystals that are cooled', change: { crystallisation: { temperature: '5 degC' } }, suction: 1 },
+    { what: 'suction that the recipe names', change: { operations: ['suction', 'boil'] }, suction: 1 },
+  ])('speak of suction once or never: $what', ({ change, suction }) => {
+    expect(named(change).filter((code) => code.startsWith('suction'))).toHaveLength(suction)
+  })
+
+  it('speak of washes and aids of which the recipe says what they are', () => {
+    const ofAlcohol = (change: Partial<Recipe>) => named(change).filter((code) => code.endsWith(' C2H5OH'))
+    const both = ['substance-hazard C2H5OH', 'flammable-liquid C2H5OH']
+    expect(ofAlcohol({ washes: [wash] })).toEqual([])
+    expect(ofAlcohol({ washes: [{ ...wash, substance: 'C2H5OH' }] })).toEqual(both)
+    expect(ofAlcohol({ auxiliaries: [{ name: 'alcohol', amount: '1 mL', substance: 'C2H5OH' }] })).toEqual(both)
+    const alcohol = cautionsOf({ washes: [{ ...wash, substance: 'C2H5OH' }] }).find(
+      (caution) => caution.about === 'C2H5OH',
+    )
+    expect(alcohol?.message).toMatch(/^alcohol: /)
+  })
+
+  it('tell where a classification is of another form than the solid that is weighed', () => {
+    const weighed = { form: 'solid', substance: 'H2SO4', excessFactor: '1.10' } as const
+    const [oxide, poured] = zincSulfate.supplies as readonly [RecipeSupply, RecipeSupply]
+    const messages = [weighed, poured].map(
+      (acid) => cautionsOf({ supplies: [oxide, acid] }).find(({ about }) => about === 'H2SO4')?.message,
+    )
+    expect(messages.map((message) => /Classified here as (\w+)/.exec(message ?? '')?.[1])).toEqual([
+      'solution',
+      undefined,
+    ])
+  })
+})
+
+it('stages have the steps that the recipe gives them', () => {
+  const [dissolve, crystallise] = zincSulfate.stages as readonly [RecipeStage, RecipeStage]
+  const { stages } = planPreparation({ ...zincSulfate, stages: [{ ...dissolve, steps: ['Stir.'] }, crystallise] })
+  expect(stages.map(({ name, steps }) => ({ name, steps }))).toEqual([
+    { name: 'dissolve', steps: ['Stir.'] },
+    { name: 'crystallise', steps: [] },
+  ])
+})
+
+it('where nothing of the product can form, nothing limits, and nothing is said of cooling', () => {
+  const [metal, alkali] = alum.supplies as readonly [RecipeSupply, RecipeSupply]
+  const little = { form: 'solution', substance: 'H2SO4', concentration: '6 mol/L', asPrinted: '1 mL' } as const
+  const plan = planPreparation({
+    ...alum,
+    supplies: [metal, alkali, little], // 0.006 mol of acid, less than the 0.0125 mol that the alkali takes
+    crystallisation: { temperature: '5 degC', water: '10 mL' },
+  })
+  expect([plan.theoretical.amount, plan.theoretical.mass].map(String)).toEqual(['0 mol', '0 g'])
+  expect([plan.limiting, plan.cooling]).toEqual([[], undefined])
+  expect(codes(plan.recipe)).toEqual(['supply-short', 'alkali-or-acid-cleared'])
+})
+
+describe('cooling', () => {
+  const cooled = (crystallisation: NonNullable<Recipe['crystallisation']>, change: Partial<Recipe> = {}) => {
+    const { cooling } = planPreparation({ ...zincSulfate, ...change, crystallisation })
+    return cooling?.known === true ? cooling : undefined
+  }
+  const temperature = '5 degC'
+
+  it('is not estimated without water', () => expect(cooled({ temperature })).toBeUndefined())
+
+  it('counts the water that is left: 8 mL less 2 mL as 6 g', () => {
+    const kept = cooled({ temperature, water: '8 mL', evaporated: '2 mL' })
+    expect(kept?.expected.crop.equals(cooled({ temperature, water: '6 g' })?.expected.crop as never)).toBe(true)
+    expect(kept?.expected.crop.equals(cooled({ temperature, water: '8 g' })?.expected.crop as never)).toBe(false)
+  })
+
+  it('five kelvins too warm costs what is kept in solution at that temperature', () => {
+    const crop = cooled({ temperature, water: '8 mL' })
+    const warm = cooled({ temperature: '10 degC', water: '8 mL' })
+    expect(crop?.tooWarm?.temperature.toString()).toBe('10 °C')
+    expect(crop?.tooWarm?.lessBy.equals(crop.expected.crop.minus(warm?.expected.crop as never))).toBe(true)
+    expect(crop?.tooWarm?.lessBy.naming).toMatchObject({ symbol: 'm', of: 'ZnSO4·7H2O' })
+  })
+
+  it('that brings nothing down costs nothing more when too warm', () => {
+    const dilute = cooled({ temperature, water: '1000 mL' })
+    expect(dilute?.expected.crop.value.isZero()).toBe(true)
+    expect(dilute?.tooWarm).toBeUndefined()
+  })
+
+  it('goes by the atomic weights of the recipe', () => {
+    const atomicWeights = { name: 'round', values: { Zn: '100', S: '32', O: '16', H: '1' } } // 0.0400 mol of 322 g/mol
+    expect(cooled({ temperature, water: '8 mL' }, { atomicWeights })?.expected.complete.toString()).toBe('12.9 g')
   })
 })

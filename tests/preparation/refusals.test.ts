@@ -166,6 +166,16 @@ describe('a recipe is refused, with every mistake and its place', () => {
       problems: ['supplies.2 preparation/unused-supply'],
     },
     {
+      what: 'a supply that only an earlier stage uses',
+      change: { supplies: [oxide, { ...acid, stage: 'crystallise' }] },
+      problems: ['supplies.1 preparation/unused-supply'],
+    },
+    {
+      what: 'an auxiliary for a stage nobody knows',
+      change: { auxiliaries: [{ name: 'charcoal', amount: '1 g', stage: 'boil' }] },
+      problems: ['auxiliaries.0.stage preparation/unknown-stage'],
+    },
+    {
       what: 'a supply twice',
       change: { supplies: [oxide, acid, oxide] },
       problems: ['supplies.2 preparation/supply-twice'],
