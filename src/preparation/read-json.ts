@@ -20,16 +20,16 @@ export function readJson<T>(schema: z.ZodMiniType<T>, input: unknown, what: stri
 
 /** One error for all mistakes of a document; it says the first and counts the rest. */
 export function problemsError(what: string, problems: readonly ErrorDetails[]): PreparationError {
-  const [first, ...rest] = problems
+  const [first, ...rest] = problems as readonly [ErrorDetails, ...ErrorDetails[]]
   const more = rest.length === 0 ? '' : ` (and ${rest.length} more)`
   return new PreparationError({
     code: 'preparation/invalid',
-    message: `The ${what} cannot be used: ${first?.message}${more}`,
-    path: first?.path,
-    position: first?.position,
-    found: first?.found,
-    expected: first?.expected,
-    hint: first?.hint,
+    message: `The ${what} cannot be used: ${first.message}${more}`,
+    path: first.path,
+    position: first.position,
+    found: first.found,
+    expected: first.expected,
+    hint: first.hint,
     problems,
   })
 }

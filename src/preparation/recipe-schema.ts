@@ -2,7 +2,7 @@ import * as z from 'zod/mini'
 import { operations } from '../cautions/facts.js'
 import { type GasConditionsName, gasConditions } from '../product/index.js'
 import type { Recipe } from './recipe.js'
-import { equationText, formulaText, numberOf, readingOf, shareText, weightText, words } from './schema-parts.js'
+import { equationText, formulaText, numberOf, readingOf, shareText, words } from './schema-parts.js'
 
 const common = () => ({
   substance: formulaText(),
@@ -109,7 +109,11 @@ const wash = () =>
 const weights = () =>
   z.union([
     z.enum(['abridged', 'standard']),
-    z.strictObject({ name: words(), values: z.record(z.string(), weightText()) }),
+    z.strictObject({
+      name: words(),
+      values: z.record(z.string(), words()),
+      extends: z.optional(z.enum(['abridged', 'standard'])),
+    }),
   ])
 
 /**

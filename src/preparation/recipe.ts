@@ -238,8 +238,10 @@ export type RecipeWeights =
   | {
       /** What the table is called in results. */
       readonly name: string
-      /** Element symbols with their values as text. */
+      /** Element symbols with their values as text: `63.546`, `63.546(3)`, `[1.00784, 1.00811]`. */
       readonly values: Readonly<Record<string, string>>
+      /** Where other elements are looked up: nowhere unless said. */
+      readonly extends?: 'abridged' | 'standard'
     }
 
 /**

@@ -60,11 +60,6 @@ export function readingOf(dimension: Dimension): z.ZodMiniString {
   return once(`reading ${dimension}`, () => quantityText(tryQuantity, [dimension], 'of zero or more', fits))
 }
 
-/** An atomic weight as a table has it, with or without its uncertainty. */
-export function weightText(): z.ZodMiniString {
-  return quantityText(tryQuantity, ['ratio', 'molarMass'], 'above zero', ({ value }) => value.gt(0))
-}
-
 function quantityText(
   read: Read,
   dimensions: readonly Dimension[],

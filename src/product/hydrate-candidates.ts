@@ -1,3 +1,4 @@
+import type { AtomicWeights } from '../element/index.js'
 import { type Formula, type FormulaLike, formulaOf, waterFraction, withWater } from '../formula/index.js'
 import { exact, type Quantity } from '../quantity/index.js'
 
@@ -26,11 +27,12 @@ export function hydrateCandidates(
   x: Quantity<'ratio'>,
   tolerance: Quantity<'ratio'>,
   expected: FormulaLike | undefined,
+  weights: AtomicWeights | undefined,
 ): readonly HydrateCandidate[] {
   const known = expected === undefined ? undefined : formulaOf(expected).hydration?.toNumber()
   const numbers = new Set([...neighbours(x), ...(known === undefined ? [] : [known])])
   return [...numbers]
-    .map((waters) => candidate(salt, x, tolerance, waters, waters === known))
+    .map((waters) => ({ ...candidate(salt, x, tolerance, waters, weights), expected: waters === known }))
     .sort((a, b) => a.difference.value.abs().cmp(b.difference.value.abs()))
 }
 
@@ -46,17 +48,16 @@ function candidate(
   x: Quantity<'ratio'>,
   tolerance: Quantity<'ratio'>,
   count: number,
-  expected: boolean,
-): HydrateCandidate {
+  weights: AtomicWeights | undefined,
+): Omit<HydrateCandidate, 'expected'> {
   const hydrate = count === 0 ? salt : withWater(salt, count)
   const waters = exact(count, { label: `water in ${hydrate.text}`, symbol: 'x', of: 'H2O' })
   const difference = x.minus(waters)
   return {
     formula: hydrate.text,
     waters,
-    waterFraction: waterFraction(hydrate).to('%'),
+    waterFraction: waterFraction(hydrate, { weights }).to('%'),
     difference,
     consistent: difference.value.abs().lte(tolerance.value),
-    expected,
   }
 }

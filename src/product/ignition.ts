@@ -78,7 +78,7 @@ export function waterOfCrystallisation(ignition: Ignition): WaterOfCrystallisati
   const x = moles.to('1').named({ label: `water per mole of ${salt.text}`, symbol: 'x', of: 'H2O', role: 'water' })
   const uncertainty = statedUncertainty(x)
   const tolerance = toleranceOf(x, uncertainty, ignition.tolerance)
-  const candidates = hydrateCandidates(salt, x, tolerance, ignition.expected)
+  const candidates = hydrateCandidates(salt, x, tolerance, ignition.expected, weights)
   return {
     water,
     waterFraction: water.dividedBy(before).to('%').named({ label: 'mass fraction of water', symbol: 'w', of: 'H2O' }),

@@ -93,11 +93,12 @@ function cannotConcentrate({ from, to }: DilutionNumbers): SolutionError {
 }
 
 function threeOfFour(known: Known): SolutionError {
-  const found = Object.entries(known).flatMap(([name, number]) => (number === undefined ? [] : [name]))
+  const names = Object.entries(known).flatMap(([name, number]) => (number === undefined ? [] : [name]))
+  const found = names.join(', ') || 'none'
   return new SolutionError({
     code: 'solution/three-of-four',
-    message: `A dilution follows from three of from, to, stock and volume; given are ${found.join(', ') || 'none'}.`,
-    found: found.join(', '),
+    message: `A dilution follows from three of from, to, stock and volume; given are ${found}.`,
+    found,
     expected: 'three of from, to, stock, volume',
   })
 }

@@ -48,6 +48,25 @@ describe('stages that only change states', () => {
       extents: ['0.2', '0.1'],
     },
     {
+      what: 'dissolve what a later stage takes, between stages that run more and less often',
+      given: recipe(
+        'Cu2CO3(OH)2',
+        [
+          stage('slake', '2 K2O + 2 H2O -> 4 KOH'),
+          stage('dissolve', 'CuSO4(s) -> CuSO4(aq)'),
+          stage('precipitate', 'CuSO4(aq) + 2 KOH -> Cu(OH)2 + K2SO4'),
+          stage('carbonate', '2 Cu(OH)2 + H2CO3 -> Cu2CO3(OH)2 + 2 H2O'),
+        ],
+        [
+          { form: 'solid', substance: 'K2O' },
+          { form: 'solid', substance: 'CuSO4', stage: 'dissolve' },
+          { form: 'solid', substance: 'H2CO3' },
+        ],
+      ),
+      overall: '2 K2O + 2 CuSO4(s) + H2CO3 -> 2 K2SO4 + Cu2CO3(OH)2',
+      extents: ['0.1', '0.2', '0.2', '0.1'],
+    },
+    {
       what: 'boil off water that nobody measures',
       given: recipe(
         'ZnSO4·7H2O',
@@ -87,6 +106,25 @@ describe('the overall equation', () => {
     expect(overall.toString()).toBe('Fe(s) + H2SO4(aq) + (NH4)2SO4(aq) + 6 H2O(l) -> H2(g) + (NH4)2Fe(SO4)2·6H2O(s)')
     expect(supplies.map(({ need }) => need.value.toFixed())).toEqual(['0.2', '0.2', '0.1'])
   })
+})
+
+it('has nothing of a stage that only clears a leftover, not even its states', () => {
+  const { overall } = planPreparation(
+    recipe(
+      'FeSO4·7H2O',
+      [
+        stage('dissolve', 'Fe + H2SO4 -> FeSO4 + H2'),
+        stage('use up the acid', 'FeCO3 + H2SO4 -> FeSO4(s) + CO2 + H2O', { clears: 'H2SO4' }),
+        stage('crystallise', 'FeSO4(aq) + 7 H2O -> FeSO4·7H2O'),
+      ],
+      [
+        { form: 'solid', substance: 'Fe' },
+        { form: 'solution', substance: 'H2SO4', concentration: '3 mol/L', excessFactor: '1.1' },
+        { form: 'solid', substance: 'FeCO3' },
+      ],
+    ),
+  )
+  expect(overall.toString()).toBe('Fe + H2SO4 + 7 H2O -> H2 + FeSO4·7H2O')
 })
 
 describe('what a stage does with a substance', () => {

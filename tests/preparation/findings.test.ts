@@ -8,7 +8,7 @@ import {
   type Records,
 } from 'saltwright/preparation'
 import { describe, expect, it } from 'vitest'
-import { alum, zincSulfate } from './recipes.js'
+import { alum, withCarbonate, zincSulfate } from './recipes.js'
 
 const [oxide, acid] = zincSulfate.supplies as readonly [RecipeSupply, RecipeSupply]
 const byOxide = { of: 'ZnO', amount: '0.0400 mol' }
@@ -97,6 +97,11 @@ describe('a finding of a plan says how much it matters, where to look, and by wh
         'remark alkali-or-acid-cleared at supplies.2: naive 0.05 mol, need 0.0625 mol, difference 0.0125 mol',
         'remark practically-equal at supplies.2: equivalents 1, excess 0 %',
       ],
+    },
+    {
+      what: 'a carbonate for which no acid is left', // 5 g of 115.85 g/mol
+      recipe: withCarbonate,
+      found: ['remark supply-not-needed at supplies.2: taken 0.0431581 mol', 'doubt claim-does-not-hold at claims.0: '],
     },
     {
       what: 'a solubility that nobody knows',

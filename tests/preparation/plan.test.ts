@@ -191,6 +191,22 @@ describe('the cautions of a plan', () => {
     expect(alcohol?.message).toMatch(/^alcohol: /)
   })
 
+  it('speak of the heat of each scale', () => {
+    const neutralised = (amount: string) =>
+      planPreparation({
+        format: 'saltwright/recipe@1',
+        title: 'Sodium chloride',
+        product: 'NaCl',
+        scale: { of: 'NaCl', amount },
+        stages: [{ name: 'neutralise', equation: 'HCl + NaOH -> NaCl + H2O' }],
+        supplies: [
+          { form: 'solution', substance: 'HCl', concentration: '2 mol/L' },
+          { form: 'solution', substance: 'NaOH', concentration: '2 mol/L' },
+        ],
+      }).cautions.flatMap(({ numbers }) => numbers.heat?.toString() ?? [])
+    expect([neutralised('0.1 mol'), neutralised('0.2 mol')]).toEqual([['5.5815 kJ'], ['11.163 kJ']])
+  })
+
   it('tell where a classification is of another form than the solid that is weighed', () => {
     const weighed = { form: 'solid', substance: 'H2SO4', excessFactor: '1.10' } as const
     const [oxide, poured] = zincSulfate.supplies as readonly [RecipeSupply, RecipeSupply]
@@ -232,6 +248,12 @@ describe('cooling', () => {
     return cooling?.known === true ? cooling : undefined
   }
   const temperature = '5 degC'
+
+  it('may be to a temperature below zero', () => {
+    expect(
+      planPreparation({ ...zincSulfate, crystallisation: { temperature: '-5 degC', water: '8 mL' } }).cooling,
+    ).toMatchObject({ known: false })
+  })
 
   it('is not estimated without water', () => expect(cooled({ temperature })).toBeUndefined())
 

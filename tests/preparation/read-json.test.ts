@@ -13,6 +13,8 @@ const spare = (benches: unknown) => () =>
     { benches: [{ name: 'a', scale: { amount: '1 mol' } }], options: { spare: { benches } } },
     'class',
   )
+const bench = (scale: object) => () =>
+  readJson(classListSchema, { benches: [{ name: 'a', scale }], options: {} }, 'class')
 const worksheet = (change: object) => () =>
   readJson(filledWorksheetSchema, { format: 'saltwright/worksheet@1', answers: {}, ...change }, 'worksheet')
 const conditions = ['0 °C, 100 kPa', '0 °C, 1 atm', '20 °C, 100 kPa', '25 °C, 100 kPa', '25 °C, 1 atm']
@@ -118,6 +120,20 @@ describe('what has another shape is told with what should stand there', () => {
       expected: 'at most 1000',
     },
     {
+      what: 'a bench without a scale',
+      read: bench({}),
+      path: 'benches.0.scale',
+      found: 'neither',
+      expected: 'an amount or a mass, one of the two',
+    },
+    {
+      what: 'a bench with two scales',
+      read: bench({ amount: '1 mol', mass: '1 g' }),
+      path: 'benches.0.scale',
+      found: 'amount and mass',
+      expected: 'an amount or a mass, one of the two',
+    },
+    {
       what: 'a list of answers',
       read: worksheet({ answers: [] }),
       path: 'answers',
@@ -148,6 +164,15 @@ describe('what has another shape is told with what should stand there', () => {
   it('counts places in lists by numbers', () => {
     expect(refusal(recipe({ supplies: [7] })).path).toEqual(['supplies', 0])
   })
+
+  it.each([
+    { read: recipe({ supplies: [7] }), message: 'The recipe cannot be used: supplies[0]: 7 is not an object.' },
+    {
+      read: recipe({ washes: [{ with: 'water', volume: '1 mL', portions: 0 }] }),
+      message: 'The recipe cannot be used: washes[0].portions: 0 is not above 0.',
+    },
+    { read: spare(-1), message: 'The class cannot be used: options.spare.benches: -1 is not at least 0.' },
+  ])('writes places as in a program: $message', ({ read, message }) => expect(refusal(read).message).toBe(message))
 
   it('keeps what another reader of the library knows of its own mistake', () => {
     expect(refusal(recipe({ product: 'ZzSO4' }))).toMatchObject({ position: { start: 0, end: 2 } })

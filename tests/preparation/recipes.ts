@@ -47,3 +47,23 @@ export const doubleSaltAsPrinted: Recipe = {
     { form: 'solid', substance: '(NH4)2SO4', asPrinted: '7.0 g' },
   ],
 }
+
+/** Iron in excess leaves no acid, so that there is nothing for the carbonate to take up. */
+export const withCarbonate: Recipe = {
+  format: 'saltwright/recipe@1',
+  title: 'Iron(II) sulfate heptahydrate',
+  product: 'FeSO4·7H2O',
+  scale: { of: 'H2SO4', amount: '0.0500 mol' },
+  stages: [
+    { name: 'dissolve', equation: 'Fe + H2SO4 -> FeSO4 + H2(g)' },
+    { name: 'use up the acid', equation: 'FeCO3 + H2SO4 -> FeSO4 + CO2(g) + H2O', clears: 'H2SO4' },
+    { name: 'crystallise', equation: 'FeSO4 + 7H2O -> FeSO4·7H2O' },
+  ],
+  supplies: [
+    { form: 'solid', substance: 'Fe', excessFactor: '1.10' },
+    { form: 'solution', substance: 'H2SO4', concentration: '3.00 mol/L' },
+    { form: 'solid', substance: 'FeCO3', asPrinted: '5 g' },
+    { form: 'unlimited', substance: 'O2', name: 'air' },
+  ],
+  claims: [{ of: 'FeCO3', excess: '10 %' }],
+}

@@ -10,7 +10,8 @@ import {
 } from 'saltwright/preparation'
 import { reviewWorksheet } from 'saltwright/review'
 import { describe, expect, it } from 'vitest'
-import { zincSulfate } from './recipes.js'
+import { refusal } from '../quantity/refusal.js'
+import { doubleSaltAsPrinted, zincSulfate } from './recipes.js'
 
 type Json = Record<string, unknown>
 
@@ -206,6 +207,15 @@ describe('a recipe is refused, with every mistake and its place', () => {
       change: { atomicWeights: 'old' },
       problems: ['atomicWeights preparation/unknown-choice'],
     },
+    {
+      what: 'weights with a unit, of nothing, and of no element',
+      change: { atomicWeights: { name: 'ours', values: { Zn: '65.38 g/mol', S: '0', Xx: '1', O: '[15.9, 16.1]' } } },
+      problems: [
+        'atomicWeights.values.Zn element/bad-weight',
+        'atomicWeights.values.S element/bad-weight',
+        'atomicWeights.values.Xx element/unknown-symbol',
+      ],
+    },
   ])('$what', ({ change, problems }) => expect(plan(change)).toEqual(problems))
 
   it.each([
@@ -232,6 +242,100 @@ describe('a recipe is refused, with every mistake and its place', () => {
       },
     }
     expect(problemsOf(() => planPreparation(hostile as never))).toEqual([' preparation/unreadable'])
+  })
+
+  it.each([
+    { equation: 'Zn + HCl -> ZnCl2 + H2', off: 'Cl, H', hint: 'Zn + 2 HCl -> ZnCl2 + H2' },
+    { equation: '1/2 ZnO + H2SO4 -> ZnSO4 + H2O', off: 'O, Zn', hint: 'ZnO + H2SO4 -> ZnSO4 + H2O' },
+    { equation: 'Zn -> Zn^2+', off: 'the charge', hint: undefined },
+  ])('says in what $equation is off', ({ equation, off, hint }) => {
+    const stages = [{ ...dissolve, equation }, crystallise]
+    const { message, ...error } = refusal(() => planPreparation({ ...zincSulfate, stages } as never))
+    expect(/not balanced in (.*)\.$/.exec(message)?.[1]?.split(', ').sort().join(', ')).toBe(off)
+    expect(error).toMatchObject({ found: equation, hint })
+  })
+
+  it.each([
+    {
+      what: 'a product that no stage makes',
+      change: { product: 'CuSO4·5H2O' },
+      found: 'CuSO4·5H2O',
+      expected: 'one of ZnSO4, H2O, ZnSO4·7H2O',
+    },
+    {
+      what: 'two rules for one supply',
+      change: { supplies: [oxide, { ...acid, molesPerMole: '2' }] },
+      found: 'excessFactor, molesPerMole',
+      expected: 'at most one of excessFactor, molesPerMole, asPrinted',
+    },
+    {
+      what: 'a stage nobody knows',
+      change: { supplies: [oxide, { ...acid, stage: 'boil' }] },
+      found: 'boil',
+      expected: 'dissolve, crystallise',
+    },
+    {
+      what: 'a printed volume of a solid',
+      change: { supplies: [{ ...oxide, asPrinted: '3 mL' }, acid] },
+      found: '3 mL',
+      expected: 'amount or mass',
+    },
+    {
+      what: 'no scale',
+      change: { scale: undefined },
+      found: 'nothing',
+      expected: 'a scale, or asPrinted for every supply',
+    },
+    {
+      what: 'neither an amount nor a mass',
+      change: { scale: { of: 'ZnO' } },
+      found: 'neither',
+      expected: 'amount: "0.0400 mol" or mass: "11.5 g"',
+    },
+    {
+      what: 'both of them',
+      change: { scale: { of: 'ZnO', amount: '1 mol', mass: '1 g' } },
+      found: 'amount and mass',
+      expected: 'one of the two',
+    },
+    {
+      what: 'grams for moles',
+      change: { scale: { of: 'ZnO', amount: '3.255 g' } },
+      found: '3.255 g',
+      expected: 'an amount above zero, with its unit',
+    },
+    {
+      what: 'grams for an amount concentration',
+      change: { supplies: [oxide, { ...acid, concentration: '3 g' }] },
+      found: '3 g',
+      expected: 'an amount concentration above zero, with its unit',
+    },
+    {
+      what: 'a time for water',
+      change: { crystallisation: { temperature: '5 degC', water: '3 s' } },
+      found: '3 s',
+      expected: 'a volume or a mass above zero, with its unit',
+    },
+    {
+      what: 'too large a share',
+      change: { supplies: [{ ...oxide, assay: '101 %' }, acid] },
+      found: '101 %',
+      expected: 'a ratio above zero and at most 100 %, with its unit',
+    },
+    {
+      what: 'what nothing supplies',
+      change: { supplies: [oxide] },
+      found: 'H2SO4',
+      expected: 'a supply, or an earlier stage that makes it',
+    },
+  ])('says what stands where something else belongs: $what', ({ change, found, expected }) => {
+    expect(refusal(() => planPreparation({ ...zincSulfate, ...change } as never))).toMatchObject({ found, expected })
+  })
+
+  it('a product that is not made by a recipe without a scale is one mistake', () => {
+    expect(problemsOf(() => planPreparation({ ...doubleSaltAsPrinted, product: 'KNO3' }))).toEqual([
+      'product preparation/product-not-made',
+    ])
   })
 
   it('says the first mistake and counts the rest', () => {

@@ -72,6 +72,17 @@ describe('constant mass', () => {
     }
   })
 
+  it('says of what weighings and what criterion it speaks', () => {
+    const one = { weighings: ['1.00 g'], criterion: 'ph-eur' } as const
+    expect(refusal(() => constantMass(one)).found).toBe('1')
+    const strange = { weighings: falling, criterion: 'dry' } as never
+    expect(refusal(() => constantMass(strange))).toMatchObject({
+      found: '"dry"',
+      expected: Object.keys(constantMassCriteria).join(', '),
+    })
+    expect(refusal(() => constantMass({ weighings: falling, criterion: { source: 'x' } })).found).toBe('an object')
+  })
+
   const good = { weighings: falling, criterion: 'analytical-balance' } as const
   it.each([
     { what: 'no series', given: undefined, code: 'product/not-an-object' },

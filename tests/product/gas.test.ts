@@ -49,6 +49,15 @@ describe('the volume of an evolved gas', () => {
     for (const { source } of Object.values(gasConditions)) expect(source.length).toBeGreaterThan(10)
   })
 
+  it('says which conditions have names', () => {
+    const named = { gas: 'H2', amount: '0.04 mol', at: 'STP' } as never
+    expect(refusal(() => gasVolume(named))).toMatchObject({
+      found: '"STP"',
+      expected:
+        '"0 °C, 100 kPa", "0 °C, 1 atm", "20 °C, 100 kPa", "25 °C, 100 kPa", "25 °C, 1 atm", or { temperature, pressure }',
+    })
+  })
+
   const hydrogen = { gas: 'H2', amount: '0.04 mol', at: '0 °C, 1 atm' } as const
   it.each([
     { what: 'nothing', given: undefined, code: 'product/not-an-object' },

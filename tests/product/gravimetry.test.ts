@@ -90,6 +90,12 @@ describe('an indirect analysis', () => {
     expect(refusal(() => componentMasses(mixture as never)).code).toBe(code)
   })
 
+  it('says which factor does not tell', () => {
+    const given = { total: '1 g', converted: '0.5 g' } as const
+    expect(refusal(() => componentMasses({ ...given, factors: ['0.5', '0.50'] })).found).toBe('0.5 for both')
+    expect(refusal(() => componentMasses({ ...given, factors: [] as never })).found).toBe('no factor')
+  })
+
   it('is refused without an object', () => {
     expect(refusal(() => componentMasses('1 g' as never)).code).toBe('product/not-an-object')
   })

@@ -24,6 +24,7 @@ describe('the enthalpy of neutralisation', () => {
     const enthalpy = neutralisationEnthalpy('HCl', 'NaOH')
     expect(enthalpy?.toString()).toBe('-55.815 kJ/mol')
     expect(enthalpy && standardUncertainty(enthalpy).toString()).toBe('0.057 kJ/mol')
+    expect(enthalpy?.operands.map(({ input }) => input?.id)).toEqual(['CODATA 1989: H2O(l)', 'CODATA 1989: OH-(aq)'])
   })
 
   it.each([

@@ -59,8 +59,14 @@ describe('water of crystallisation', () => {
     expect(waterOfCrystallisation({ ...alum, tolerance: '0.10' }).tolerance.toString()).toBe('0.10')
   })
 
-  it('takes other atomic weights', () => {
-    expect(waterOfCrystallisation({ ...alum, weights: 'standard' }).x.toString()).toBe('12.00')
+  it('names the hydrates around x, and none where no salt holds so much', () => {
+    const hydrates = (residue: `${number} g`) =>
+      waterOfCrystallisation({ hydrate: '1.0000 g', residue, anhydrous: 'CuSO4' }).candidates.map(
+        ({ waters }) => `${waters}`,
+      )
+    expect(hydrates('0.0812 g')).toEqual([]) // 0.9188 / 18.015 by 0.0812 / 159.60 are 100.2
+    expect(hydrates('0.0814 g')).toEqual(['100', '99']) // 99.98
+    expect(hydrates('1.0100 g')).toEqual(['0', '1']) // below zero
   })
 })
 

@@ -20,6 +20,13 @@ describe('a percent yield', () => {
     expect(percentYield(quantity('0.0200 mol'), exact('0.0250 mol')).toString()).toBe('80.0 %')
   })
 
+  it.each([
+    { actual: ' 0.0200 mol ', theoretical: '0.0250 mol', percent: '80.0 %' },
+    { actual: ' 0.0200 g ', theoretical: '0.0250 g', percent: '80.0 %' },
+  ])('reads text with spaces around it: $actual', ({ actual, theoretical, percent }) => {
+    expect(percentYield(actual as '1 g', theoretical as '1 g').toString()).toBe(percent)
+  })
+
   it('counts only what is pure', () => {
     expect(percentYield('9.113 g', '11.501 g', { purity: '98.0 %' }).toString()).toBe('77.7 %')
     expect(percentYield('9.113 g', '11.501 g', { purity: exact(1) }).toString()).toBe('79.24 %')
@@ -47,6 +54,12 @@ describe('a percent yield', () => {
     { what: 'two bases', call: () => percentYield('1 g', '2 mol' as never), code: 'quantity/wrong-dimension' },
     { what: 'volumes', call: () => percentYield('1 mL' as never, '2 mL' as never), code: 'quantity/wrong-dimension' },
     { what: 'nothing', call: () => percentYield(undefined as never, '2 g'), code: 'quantity/not-text' },
+    { what: 'a bare number', call: () => percentYield(5 as never, '2 g'), code: 'quantity/javascript-number' },
+    {
+      what: 'options that are none',
+      call: () => percentYield('1 g', '2 g', '98 %' as never),
+      code: 'product/not-an-object',
+    },
   ])('is refused for $what', ({ call, code }) => expect(refusal(call).code).toBe(code))
 })
 

@@ -38,8 +38,15 @@ describe('a net mass', () => {
     expect(tare?.operands.map(({ naming }) => naming.role)).toEqual(['tare', 'tare'])
   })
 
+  it('takes a tare of one part as it is', () => {
+    const tare = quantity('1.00 g', { label: 'vial 7' })
+    expect(netMass({ gross: '5.00 g', tare: [tare] }).operands[1]?.input).toBe(tare.input)
+    expect(netMass({ gross: '5.00 g', tare: [tare] }).operands[1]?.naming.label).toBe('vial 7')
+  })
+
   it('names a sum of containers by their number', () => {
     const one = { gross: '5.00 g', tare: '1.00 g', of: 'KNO3' } as const
+    expect(netMass([one]).naming.label).toBe('net mass of KNO3')
     expect(netMass([one, one, one]).naming).toMatchObject({
       label: 'net mass in 3 containers',
       of: 'KNO3',
@@ -78,6 +85,13 @@ describe('a net mass', () => {
       code: 'quantity/javascript-number',
     },
   ])('is refused for $what', ({ call, code }) => expect(refusal(call).code).toBe(code))
+
+  it.each([
+    { call: () => netMass([]), found: 'no container' },
+    { call: () => netMass({ gross: '5 g', tare: [] }), found: 'no tare' },
+    { call: () => netMass(null as never), found: 'null' },
+    { call: () => netMass({ gross: '5 g', tare: '1 g', of: 5 } as never), found: '5' },
+  ])('says what was found: $found', ({ call, found }) => expect(refusal(call).found).toBe(found))
 
   it('comes with a sentence on buoyancy', () => expect(buoyancyIgnored).toContain('not corrected'))
 })

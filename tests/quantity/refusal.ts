@@ -11,10 +11,11 @@ export function refusal(call: () => unknown): SaltwrightError {
   throw new Error('the call was not refused')
 }
 
-/** Whatever an error says, it says in words: no part of it is there and empty. (What it found may be nothing.) */
+/** Whatever an error says, it says in words: no part of it is there and empty. (At the end of a text nothing is found.) */
 function complete(error: SaltwrightError): SaltwrightError {
-  const { message, expected, hint, problems = [] } = error
-  for (const [part, text] of Object.entries({ message, expected, hint })) {
+  const { message, expected, hint, position, problems = [] } = error
+  const found = position === undefined ? error.found : undefined
+  for (const [part, text] of Object.entries({ message, expected, hint, found })) {
     if (text?.trim() === '') throw new Error(`${error.code} has nothing to say for ${part}`)
   }
   for (const problem of problems) if (problem.message.trim() === '') throw new Error(`${problem.code} says nothing`)

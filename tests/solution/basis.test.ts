@@ -44,6 +44,10 @@ describe('what is refused', () => {
   ])('$change: $code', ({ change, code }) => expect(refusal(() => convertBasis(change as never)).code).toBe(code))
 })
 
+it('two substances that have nothing in common are named', () => {
+  expect(refusal(() => convertBasis({ massFraction: '28.0 %', from: 'NH3', to: 'HCl' })).found).toBe('NH3 and HCl')
+})
+
 it('there and back again is where one was', () => {
   const w = exact('0.25')
   const there = convertBasis({ massFraction: w, from: 'CuSO4', to: 'CuSO4·5H2O' })

@@ -25,6 +25,15 @@ describe('a label that contradicts itself', () => {
   })
 })
 
+it('the limit itself is still agreement, above and below', () => {
+  // by these weights H2SO4 has 64 g/mol: 640 g in a litre are 10 mol/L, 25 % above 8 mol/L and 20 % below 12.5 mol/L
+  const weights = { name: 'invented', values: { H: '2', S: '20', O: '10' } }
+  const agrees = (printed: `${number} mol/L`, within: `${number} %`) =>
+    checkConcentration({ substance: 'H2SO4', massFraction: '64 %', density: '1 g/mL', printed, within, weights }).agrees
+  expect([agrees('8 mol/L', '25 %'), agrees('8 mol/L', '24.99 %')]).toEqual([true, false])
+  expect([agrees('12.5 mol/L', '20 %'), agrees('12.5 mol/L', '19.99 %')]).toEqual([true, false])
+})
+
 it('a label within 1 % agrees', () => {
   const acid = { substance: 'H2SO4', massFraction: '96 %', density: '1.84 g/mL', printed: '18.0 mol/L' } as const
   expect(checkConcentration(acid)).toMatchObject({ agrees: true, findings: [] })

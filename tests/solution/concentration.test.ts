@@ -136,9 +136,28 @@ describe('what is refused', () => {
   })
 
   it('lists what it found where no strength is stated', () => {
-    expect(refusal(() => amountConcentration({ substance: 'KOH', molarity: '2' } as never)).found).toBe(
-      'substance, molarity',
+    const vague = { substance: 'KOH', molarity: '2' } as never
+    for (const call of [amountConcentration, massFraction, molality]) {
+      expect(refusal(() => call(vague)).found).toBe('substance, molarity')
+    }
+  })
+
+  it('says by what numbers there is more solute than solution', () => {
+    // 30 mol/L of 56.105 g/mol are 1.68 kg in a litre that weighs 1.4 kg
+    const thick = { concentration: '30.0 mol/L', density: '1.40 g/mL', substance: 'KOH' } as const
+    expect(refusal(() => massFraction(thick)).found).toBe('a mass fraction of 120. %')
+    expect(refusal(() => molality(thick)).found).toBe('1680 g/L of solute in 1.40 g/mL')
+    expect(refusal(() => molality({ massFraction: '100 %', substance: 'KOH' })).found).toBe(
+      'a mass fraction of 100. %, without any solvent',
     )
+  })
+
+  it('up to all of it may be solute', () => {
+    // 40 mol/L of a substance of 25 g/mol are 1 kg in a litre that weighs as much
+    const weights = { name: 'invented', values: { Na: '15', F: '10' } }
+    const all = { concentration: exact('40 mol/L'), density: exact('1 g/mL'), substance: 'NaF', weights } as const
+    expect(massFraction(all).value.toString()).toBe('100')
+    expect(refusal(() => molality(all)).code).toBe('solution/more-solute-than-solution')
   })
 })
 

@@ -81,7 +81,13 @@ describe('what is refused', () => {
     expect(refusal(() => dilution({ from: '3 mol/L', volume: '1 L' })).message).toBe(
       'A dilution follows from three of from, to, stock and volume; given are from, volume.',
     )
-    expect(refusal(() => dilution({})).message).toContain('given are none')
+    expect(refusal(() => dilution({}))).toMatchObject({ found: 'none', expected: 'three of from, to, stock, volume' })
+    expect(refusal(() => dilution({ from: '3 mol/L', volume: '1 L' })).found).toBe('from, volume')
+    expect(refusal(() => dilution({ from: '3 mol/L', to: '6 mol/L', volume: '50 mL' }))).toMatchObject({
+      message: 'Water does not turn 3 mol/L into 6 mol/L.',
+      found: '6 mol/L',
+      expected: 'at most 3 mol/L',
+    })
   })
 })
 

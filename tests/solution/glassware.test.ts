@@ -48,6 +48,20 @@ describe('what is refused', () => {
     { call: () => toleranceOf('burette', '50 g' as never, 'A', 'ISO'), code: 'quantity/wrong-dimension' },
     { call: () => toleranceOf('burette', undefined as never, 'A', 'ISO'), code: 'quantity/not-text' },
   ])('$code', ({ call, code }) => expect(refusal(call).code).toBe(code))
+  it('says what it was asked for, and what there is', () => {
+    expect(refusal(() => toleranceOf('jam jar' as never, '25 mL', 'A', 'ISO'))).toMatchObject({
+      found: '"jam jar"',
+      expected: 'volumetric flask, transfer pipette, burette, measuring cylinder',
+    })
+    expect(refusal(() => toleranceOf('burette', '30 mL', 'A', 'ISO'))).toMatchObject({
+      message: 'ISO 385:2005 has no burette of 30 mL with that scale.',
+      found: '30 mL',
+    })
+    expect(refusal(() => toleranceOf('burette', '50 mL', 'C' as never, 'ISO'))).toMatchObject({
+      found: '"C"',
+      expected: 'A, B',
+    })
+  })
   it('names the scales there are', () => {
     expect(refusal(() => toleranceOf('burette', '25 mL', 'A', 'ISO')).found).toBe('25 mL in 0.05 mL, 25 mL in 0.1 mL')
     expect(refusal(() => toleranceOf('burette', '30 mL', 'A', 'ASTM')).expected).toBe(

@@ -57,6 +57,10 @@ describe('what is refused', () => {
   ])('$normality with $per: $code', ({ normality, per, code }) => {
     expect(refusal(() => fromNormality(normality as never, per as never)).code).toBe(code)
   })
+  it('says what is no number of equivalents, and keeps the rest of a text', () => {
+    expect(refusal(() => fromNormality('6 N', { equivalentsPerMole: 0.5 })).found).toBe('0.5')
+    expect(refusal(() => fromNormality('6 eq/mL' as never, { equivalentsPerMole: 2 })).found).toContain('eq/mL')
+  })
   it('a concentration of nothing has no normality', () => {
     expect(refusal(() => toNormality('0 mol/L', { equivalentsPerMole: 2 })).code).toBe('solution/not-above-zero')
   })

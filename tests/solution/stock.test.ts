@@ -62,6 +62,12 @@ describe('what is refused', () => {
   ])('$change: $code', ({ change, code }) => {
     expect(refusal(() => stockFor({ ...request, ...change } as never)).code).toBe(code)
   })
+  it('a reagent that is not in the table, with those that are', () => {
+    expect(refusal(() => stockReagent('aqua fortis'))).toMatchObject({
+      found: '"aqua fortis"',
+      expected: expect.stringMatching(/^H2SO4, HCl, /),
+    })
+  })
   it('no request', () => expect(refusal(() => stockFor(undefined as never)).code).toBe('solution/not-an-object'))
   it.each(['aqua fortis', '', '__proto__', 'toString', null, 5])('a reagent called %s', (name) => {
     expect(refusal(() => stockReagent(name as never)).code).toBe('solution/unknown-stock')

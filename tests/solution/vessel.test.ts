@@ -102,11 +102,16 @@ describe('the vessel for a volume', () => {
     ])
   })
 
+  it('beyond all of those at hand is the largest of them', () => {
+    const options = { item: 'measuring cylinder', standard: 'ISO', available: ['25 mL', '10 mL'] } as const
+    expect(vesselFor('60 mL', options).capacity.toString()).toBe('25 mL')
+  })
+
   it('with one mark measures nothing between', () => {
     const [finding] = vesselFor('24 mL', { item: 'transfer pipette', standard: 'ISO' }).findings
     expect(finding).toMatchObject({ code: 'no-such-mark', severity: 'doubt' })
     expect(finding?.message).toBe('A transfer pipette of 25 mL has one mark, so it does not measure 24 mL.')
-    expect(finding?.numbers.volume?.toString()).toBe('24 mL')
+    expect(Object.entries(finding?.numbers ?? {}).map(String)).toEqual(['volume,24 mL', 'capacity,25 mL'])
   })
 
   it('with one mark that is filled twice is a finding once', () => {
@@ -127,6 +132,12 @@ describe('whether it fits', () => {
     expect(checkCapacity('251 mL', '250 mL')).toMatchObject([
       { message: '251 mL is more than a vessel of 250 mL holds.' },
     ])
+  })
+  it('with the numbers behind it', () => {
+    const [finding] = checkCapacity('180 mL', '250 mL', { usable: '50 %' })
+    expect(finding).toMatchObject({ code: 'beyond-vessel', severity: 'problem' })
+    expect(Object.entries(finding?.numbers ?? {}).map(String)).toEqual(['volume,180 mL', 'capacity,250 mL'])
+    expect(checkCapacity('125 mL', '250 mL', { usable: '50 %' })).toEqual([])
   })
   it('a beaker for a mixture', () => {
     const fits = beakers.capacities.find((size) => checkCapacity('180 mL', size, { usable: 2 / 3 }).length === 0)

@@ -63,8 +63,10 @@ describe('what is refused', () => {
     expect(refusal(() => equivalents(alum, supplies, { basis })).code).toBe(code)
   })
   it('a basis of which there is nothing', () => {
-    expect(refusal(() => equivalents(alum, { ...supplies, Al: '0 mol' })).message).toBe(
-      'There is no Al, so nothing can be counted in its equivalents.',
-    )
+    expect(refusal(() => equivalents(alum, { ...supplies, Al: '0 mol' }))).toMatchObject({
+      message: 'There is no Al, so nothing can be counted in its equivalents.',
+      found: 'no Al',
+      expected: 'an amount or a mass of Al above zero',
+    })
   })
 })

@@ -61,6 +61,10 @@ describe('practically equal', () => {
   ] as const)('within $band: $equal', ({ band, equal }) => {
     expect(limitingReagent(nitride, supplies, { practicallyEqualWithin: band }).practicallyEqual).toEqual(equal)
   })
+  it('up to the very end of the band', () => {
+    const equal = (N2: `${number} mol`) => limitingReagent(nitride, { Si: '3.00 mol', N2 }).practicallyEqual
+    expect([equal('2.02 mol'), equal('2.0201 mol')]).toEqual([['N2'], []]) // 1.01 times the extent of 1.00 mol
+  })
   it('an exact tie is practically equal within nothing', () => {
     const found = limitingReagent(nitride, { Si: '3 mol', N2: '2 mol' }, { practicallyEqualWithin: 0 })
     expect(found).toMatchObject({ formula: 'Si', practicallyEqual: ['N2'] })
@@ -125,6 +129,18 @@ describe('what is refused', () => {
       found: '1 mL',
     })
     expect(refusal(() => limitingReagent(nitride, { Si: 'much' as never })).message).toContain('supply of Si')
+    expect(refusal(() => limitingReagent(nitride, [undefined] as never)).found).toBe('undefined')
+    expect(refusal(() => limitingReagent(nitride, 5 as never)).found).toBe('5')
+    expect(refusal(() => limitingReagent(nitride, { Si: '-1 mol' }))).toMatchObject({
+      message: '-1 mol is below zero (amount of Si).',
+      found: '-1 mol',
+    })
+    expect(refusal(() => limitingReagent(nitride, {})).expected).toBe('an amount or a mass of one of Si, N2')
+    expect(refusal(() => limitingReagent(nitride, { Si3N4: '1 mol' }))).toMatchObject({
+      message: 'The equation "3Si + 2N2 -> Si3N4" does not consume Si3N4.',
+      found: 'Si3N4',
+      expected: 'Si, N2',
+    })
   })
   it.each(['-1 %', '1 g'])('a band of %s', (band) => {
     const call = (): unknown => limitingReagent(nitride, { Si: '1 mol' }, { practicallyEqualWithin: band as never })

@@ -88,6 +88,7 @@ describe('what is refused', () => {
   ])('$code', ({ call, code }) => expect(refusal(call).code).toBe(code))
 
   it('an equation that does not balance, with the balanced one as hint', () => {
+    expect(refusal(() => moleRatio('Al + HCl -> AlCl3 + H2', 'Al', 'HCl')).found).toBe('Al + HCl -> AlCl3 + H2')
     expect(refusal(() => moleRatio('Al + HCl -> AlCl3 + H2', 'Al', 'HCl')).hint).toBe('2 Al + 6 HCl -> 2 AlCl3 + 3 H2')
   })
   it('a species that is not there, naming those that are', () => {

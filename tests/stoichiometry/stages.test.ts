@@ -192,6 +192,31 @@ describe('looking up', () => {
   it('what all stages use', () => {
     expect(amountUsedInAll(run, 'KOH')?.naming.label).toBe('amount of KOH that reacts in all stages')
     expect(amountUsedInAll(run, 'K2SO4')).toBeUndefined()
+    const twice = runStages([neutralise, { ...neutralise, add: { KOH: '0.04 mol' } }], {
+      KOH: '0.2 mol',
+      H2SO4: '0.15 mol',
+    })
+    expect(amountUsedInAll(twice, 'KOH')?.toString()).toBe('0.24 mol')
+    expect(amountUsedInAll(twice, 'H2SO4')?.toString()).toBe('0.12 mol')
+  })
+  it.each([
+    { what: 'no list', call: () => amountOf('KOH' as never, 'KOH'), found: '"KOH"', expected: 'a list of amounts' },
+    { what: 'no amount', call: () => amountOf([null] as never, 'KOH'), found: 'null', expected: 'a list of amounts' },
+    { what: 'a hole', call: () => amountOf(Array(1), 'KOH'), found: 'undefined', expected: 'a list of amounts' },
+    {
+      what: 'no run',
+      call: () => amountUsedInAll(5 as never, 'KOH'),
+      found: '5',
+      expected: 'what runStages gives',
+    },
+    {
+      what: 'a run without stages',
+      call: () => amountUsedInAll({} as never, 'KOH'),
+      found: 'undefined',
+      expected: 'the stages that runStages gives',
+    },
+  ])('in $what is refused', ({ call, found, expected }) => {
+    expect(refusal(call)).toMatchObject({ code: 'stoichiometry/not-an-object', found, expected })
   })
 })
 
@@ -227,8 +252,18 @@ describe('what is refused', () => {
     )
   })
 
+  it.each([
+    { stages: 'KOH', found: '"KOH"', expected: 'a list of one or more stages' },
+    { stages: [7], found: '7', expected: 'a stage: { equation: "..." }' },
+    { stages: [{ ...neutralise, remove: 5 }], found: '5', expected: 'a list of formulas' },
+  ])('says what stands where $expected belongs', ({ stages, ...told }) => {
+    expect(refusal(() => runStages(stages as never, supplies))).toMatchObject(told)
+  })
+
   it('says what is missing in which stage', () => {
     const error = refusal(() => runStages([neutralise, { ...crystallise, name: 'crystallising' }], supplies))
+    expect(error.found).toBe('no K[Al(OH)4]')
+    expect(refusal(() => runStages([neutralise, crystallise], supplies)).message).toContain('reacts in stage 2')
     expect(error.message).toBe(
       'K[Al(OH)4] reacts in crystallising ("K[Al(OH)4] + 2H2SO4 + 8H2O -> KAl(SO4)2·12H2O") but was neither supplied nor made before.',
     )

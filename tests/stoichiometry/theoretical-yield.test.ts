@@ -90,6 +90,13 @@ describe('what is refused', () => {
   ])('$product: $code', ({ product, code }) => {
     expect(refusal(() => theoreticalYield(zincSulfate, product as never, { ZnO: '1 mol' })).code).toBe(code)
   })
+  it('with the products that there are', () => {
+    expect(refusal(() => theoreticalYield(alum, 'Al', { Al: '1 mol' }))).toMatchObject({
+      message: `The equation "${alum}" does not make Al.`,
+      found: 'Al',
+      expected: 'KAl(SO4)2·12H2O, H2',
+    })
+  })
   it('nothing to react', () => {
     expect(refusal(() => theoreticalYield(zincSulfate, 'ZnSO4·7H2O', {})).code).toBe('stoichiometry/nothing-limits')
   })
