@@ -58,8 +58,8 @@ export interface ConstantMass {
  */
 export function constantMass(series: MassSeries): ConstantMass {
   const weighings = readingsOf(series)
-  const [before, last] = weighings.slice(-2)
-  if (before === undefined || last === undefined) throw tooFew(weighings.length)
+  if (weighings.length < 2) throw tooFew(weighings.length)
+  const [before, last] = weighings.slice(-2) as [Quantity<'mass'>, Quantity<'mass'>]
   const criterion = criterionOf(series.criterion)
   const limit = limitOf(criterion, series.taken)
   const changes = weighings.slice(1).map((mass, index) => mass.minus(weighings[index] as Quantity<'mass'>))

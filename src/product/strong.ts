@@ -41,9 +41,7 @@ export function isStrongBase(formula: FormulaLike): boolean {
 function strongBases(): readonly string[] {
   return saltCations
     .filter(({ strongBase }) => strongBase)
-    .flatMap(({ written, charges }) =>
-      charges.map((charge) => (charge === 1 ? `${written}OH` : `${written}(OH)${charge}`)),
-    )
+    .flatMap(({ written, charges }) => charges.map((charge) => `${written}(OH)${charge}`))
 }
 
 /** A memo: which acids and bases are strong never changes. */

@@ -245,7 +245,7 @@ const calls: Readonly<Record<string, readonly (() => unknown)[]>> = {
   ],
   constantMass: [
     () => constantMass({ weighings: ['14.4496 g', '14.4487 g'], criterion: 'analytical-balance' }),
-    () => constantMass({ weighings: ['14.4496 g', '14.4487 g'], taken: '1.000 g', criterion: 'ph-eur' }),
+    () => constantMass({ weighings: ['14.4496 g', '14.4487 g'], taken: '1.000 g', criterion: 'usp' }),
   ],
   lossAccount: [() => lossAccount({ theoretical: '11.502 g', recovered: '7.428 g', leftInLiquor: '3.1 g' })],
   netMass: [() => netMass({ gross: '20.102 g', tare: ['11.204 g', '1.352 g'] })],

@@ -87,6 +87,13 @@ describe('an assessment', () => {
 describe('the product', () => {
   it.each([
     { how: 'from a tared balance', product: { mass: '9.113 g' } },
+    { how: 'from a tared balance, whatever its vessel weighs', product: { mass: '9.113 g', gross: '20.317 g' } },
+    {
+      how: 'by difference, where a mass stands beside it',
+      product: { mass: '9 g', gross: '20.317 g', tare: '11.204 g' },
+    },
+    { how: 'from a tared balance beside a series', product: { mass: '9.113 g', series: ['20.317 g'] } },
+    { how: 'by difference beside a tare alone', product: { mass: '9.113 g', tare: '11.204 g' } },
     {
       how: 'with cap and label weighed apart',
       product: { gross: '21.787 g', tare: ['11.204 g', '1.352 g', '0.118 g'] },
@@ -247,6 +254,21 @@ describe('findings of an assessment', () => {
       what: 'at rest by a named criterion',
       given: records({ series: ['20.3174 g', '20.3171 g'], tare: '11.2040 g', constancy: 'ph-eur' }, [oxide]),
       found: [],
+    },
+    {
+      what: 'per gram of the product, not of its vessel', // 0.5 mg per gram: 4.6 mg of 9.191 g, but 10.2 mg of 20.395 g
+      given: records({ series: ['20.400 g', '20.395 g'], tare: '11.204 g', constancy: 'usp' }, [oxide]),
+      found: ['not-constant-mass'],
+    },
+    {
+      what: 'at rest per gram of the product',
+      given: records({ series: ['20.400 g', '20.396 g'], tare: '11.204 g', constancy: 'usp' }, [oxide]),
+      found: [],
+    },
+    {
+      what: 'per gram of nothing',
+      given: records({ series: ['11.204 g', '11.204 g'], tare: '11.204 g', constancy: 'usp' }, [oxide]),
+      found: ['nothing-obtained'],
     },
     {
       what: 'a series of one weighing is no series',

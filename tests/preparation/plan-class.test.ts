@@ -93,6 +93,43 @@ describe('a class', () => {
     expect(sodium?.making).toBeUndefined()
   })
 
+  it('is told with what its store holds', () => {
+    const { format, title, store } = planClass(zincSulfate, benches, { spare: { benches: 1 } })
+    expect({ format, title }).toEqual({ format: 'saltwright/class-plan@1', title: 'Zinc sulfate heptahydrate' })
+    // 0.0400 and 0.0500 mol of product, and half as much again for a third bench; acid 1.10 times the oxide
+    expect(
+      store.map(({ total, withSpare, amount, concentration, making, ...line }) => ({
+        ...line,
+        numbers: [total, withSpare, concentration, making].map(String),
+        amount: amount.to('mol').value.toFixed(4),
+      })),
+    ).toMatchObject([
+      {
+        substance: 'ZnO',
+        name: 'zinc oxide',
+        taken: 'ZnO',
+        form: 'solid',
+        numbers: ['7.324 g', '10.986 g', 'undefined', 'undefined'],
+        amount: '0.1350',
+      },
+      {
+        substance: 'H2SO4',
+        name: 'sulfuric acid',
+        taken: 'H2SO4',
+        form: 'solution',
+        numbers: ['33 mL', '49.5 mL', '3.00 mol/L', 'undefined'],
+        amount: '0.1485',
+      },
+    ])
+  })
+
+  it('takes the substance that the recipe is scaled by where a bench names none', () => {
+    const byOxide = { ...zincSulfate, scale: { of: 'ZnO', amount: '1 mol' } }
+    const [bench] = planClass(byOxide, [{ name: 'Bench 1', scale: { mass: '3.255 g' } }]).benches
+    expect(bench?.plan.theoretical.mass.value.toFixed(2)).toBe('11.50')
+    expect(bench?.plan.scale.formula).toBe('ZnO')
+  })
+
   it('lets a bench scale by another substance', () => {
     const [bench] = planClass(zincSulfate, [{ name: 'Bench 1', scale: { of: 'ZnO', mass: '3.255 g' } }]).benches
     expect(bench?.plan.theoretical.mass.value.toFixed(2)).toBe('11.50')

@@ -10,6 +10,7 @@ import {
 } from 'saltwright/preparation'
 import { reviewWorksheet } from 'saltwright/review'
 import { describe, expect, it } from 'vitest'
+import { showFound } from '../../src/errors.js'
 import { refusal } from '../quantity/refusal.js'
 import { doubleSaltAsPrinted, zincSulfate } from './recipes.js'
 
@@ -518,6 +519,43 @@ describe('records are refused', () => {
   ])('$what', ({ records, problems }) => expect(assess(records)).toEqual(problems))
 })
 
+describe('records that are refused say what was found, and what would be right', () => {
+  it.each<{ records: Json; found: string; expected: string }>([
+    { records: { supplies: [{ substance: 'ZnO', volume: '1 mL' }] }, found: 'a volume', expected: 'a mass' },
+    { records: { supplies: [{ substance: 'H2SO4', mass: '1 g' }] }, found: 'a mass', expected: 'a volume' },
+    { records: { supplies: [{ substance: 'NaCl', mass: '1 g' }] }, found: 'NaCl', expected: 'ZnO, H2SO4' },
+    {
+      records: { supplies: [{ substance: 'ZnO', gross: '1 g' }] },
+      found: 'no reading',
+      expected: 'gross and tare, or mass, or volume',
+    },
+    {
+      records: {
+        supplies: [
+          { substance: 'ZnO', mass: '1 g' },
+          { substance: 'OZn', mass: '2 g' },
+        ],
+      },
+      found: 'OZn',
+      expected: 'one record for each time it goes in',
+    },
+    {
+      records: { supplies: [{ substance: 'ZnO', mass: '0 g' }] },
+      found: 'nothing of ZnO',
+      expected: 'some of every supply',
+    },
+    {
+      records: { product: { tare: '1 g' } },
+      found: 'no weighing',
+      expected: 'gross and tare, a series and a tare, vessels, or mass',
+    },
+    { records: { product: { mass: '-3 g' } }, found: '-3 g', expected: 'a mass of zero or more, with its unit' },
+  ])('$found', ({ records, ...told }) => {
+    const given = { format: 'saltwright/records@1', product: { mass: '3 g' }, ...records } as unknown as Records
+    expect(refusal(() => assessPreparation(zincSulfate, given))).toMatchObject(told)
+  })
+})
+
 describe('a class is refused', () => {
   const classOf = (benches: unknown, options: unknown = {}): readonly string[] =>
     problemsOf(() => planClass(zincSulfate, benches as never, options as never))
@@ -580,6 +618,7 @@ describe('what is no plan and no list', () => {
       expect(problemsOf(() => [...planBenches(zincSulfate, benches as never)])).toEqual([
         'benches preparation/wrong-type',
       ])
+      expect(refusal(() => [...planBenches(zincSulfate, benches as never)]).found).toBe(showFound(benches))
     },
   )
 

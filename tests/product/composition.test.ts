@@ -36,6 +36,10 @@ describe('a composition from several assays', () => {
     expect(compositionFromAssays(ferrioxalate, { weights: 'standard' }).constituents[1]?.ratio.toString()).toBe('3.03')
   })
 
+  it('is refused with options that are none', () => {
+    expect(refusal(() => compositionFromAssays(ferrioxalate, 5 as never)).code).toBe('product/not-an-object')
+  })
+
   it.each([
     { what: 'no list', findings: {}, code: 'product/not-a-list' },
     { what: 'no finding', findings: [], code: 'product/nothing-weighed' },

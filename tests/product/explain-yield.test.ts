@@ -17,6 +17,19 @@ describe('a yield over 100 %', () => {
     ])
   })
 
+  it('is explained with the numbers behind each explanation', () => {
+    const numbers = (facts: YieldFacts) =>
+      explainYield(facts).map(
+        (each) => `${each.code}: ${Object.entries(each.numbers).map(([name, number]) => `${name} ${number}`)}`,
+      )
+    expect(numbers({ ...over, mayBeIncluded: ['1.12 g'], drying: drying(['12.7000 g', '12.6200 g']) })).toEqual([
+      'not-constant-mass: limit 0.5 mg',
+      'weighed-along: mass 1.12 g,yieldWithout 100.0 %',
+      'numbers-swapped: inverted 91.13 %',
+      'other-salts: surplus 1.12 g',
+    ])
+  })
+
   it('may have something weighed along that brings it to 100 % or less', () => {
     const paper = quantity('1.35 g', { label: 'filter paper' })
     const [first, ...others] = explainYield({ ...over, mayBeIncluded: [paper, '0.50 g', '1.12 g'] })
@@ -50,6 +63,14 @@ describe('a yield over 100 %', () => {
   it('may be one of the alternatives given, as far as these bring it to 100 % or less', () => {
     const facts = { ...over, product: 'CuSO4·5H2O', alternatives: ['CuSO4', 'CuSO4·7H2O'] } as const
     expect(codes(facts).filter((code) => code.startsWith('other-hydrate'))).toEqual(['other-hydrate: possible'])
+  })
+
+  it('may be one that brings it to 100 % exactly, by the weights that are chosen', () => {
+    // K2SO4 of 120 g/mol: 10 g of it are 15 g of a salt of 180 g/mol
+    const weights = { name: 'invented', values: { H: '2', O: '10', S: '20', K: '30', Cu: '50' } }
+    const facts = { theoretical: '10 g', product: 'K2SO4', alternatives: ['CuSO4·5H2O'], weights } as const
+    expect(codes({ ...facts, actual: '15.0 g' })).toContain('other-hydrate: possible')
+    expect(codes({ ...facts, actual: '15.1 g' })).not.toContain('other-hydrate: possible')
   })
 
   it('has no known forms for a salt without a table', () => {

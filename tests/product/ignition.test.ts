@@ -71,7 +71,7 @@ describe('water of crystallisation', () => {
 })
 
 describe('what explains the water found', () => {
-  const tooMuch: Ignition = { ...copper, residue: '1.1110 g', expected: 'CuSO4·5H2O' } // x = 5.18
+  const tooMuch: Ignition = { ...copper, residue: '1.1110 g', expected: 'CuSO4·5H2O' } // x = 5.185
   const tooLittle: Ignition = { ...copper, residue: '1.1600 g', expected: 'CuSO4·5H2O' } // x = 4.59
 
   it.each([
@@ -107,7 +107,7 @@ describe('what explains the water found', () => {
     },
     {
       what: 'the water of another hydrate',
-      ignition: { ...copper, residue: '1.3162 g', expected: 'CuSO4·5H2O' }, // x = 3.00
+      ignition: { ...copper, residue: '1.3162 g', expected: 'CuSO4·5H2O' }, // x = 2.995
       found: [
         'other-hydrate: supported',
         'incomplete-ignition: possible',
@@ -137,6 +137,26 @@ describe('what explains the water found', () => {
       found: [],
     },
   ] as const)('$what: $found', ({ ignition, found }) => expect(codes(ignition)).toEqual(found))
+
+  it.each([
+    {
+      ignition: tooMuch,
+      numbers: ['damp difference 0.185', 'residue-lost difference 0.185', 'not-pure difference 0.185'],
+    },
+    {
+      ignition: { ...copper, residue: '1.3162 g', expected: 'CuSO4·5H2O' },
+      numbers: [
+        'other-hydrate x 2.995',
+        'incomplete-ignition difference -2.005',
+        'water-lost-before difference -2.005',
+        'not-pure difference -2.005',
+      ],
+    },
+    { ignition: { ...copper, residue: '2.0 g' }, numbers: ['numbers-swapped x -1'] },
+  ] as const)('has numbers behind it: $numbers', ({ ignition, numbers }) => {
+    const { explanations } = waterOfCrystallisation(ignition)
+    expect(explanations.map((each) => [each.code, ...Object.entries(each.numbers).flat()].join(' '))).toEqual(numbers)
+  })
 
   it('is said in plain sentences', () => {
     const messages = waterOfCrystallisation({ ...tooMuch, drying: falling }).explanations.map(({ message }) => message)

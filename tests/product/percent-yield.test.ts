@@ -81,6 +81,10 @@ describe('a recovery', () => {
 })
 
 describe('an overall yield', () => {
+  it('says where nothing is to take it from', () => {
+    expect(refusal(() => overallYield([])).found).toBe('an empty list')
+  })
+
   it.each([
     { steps: ['92.1 %'], percent: '92.1 %' },
     { steps: ['92.1 %', '75.0 %'], percent: '69.1 %' },

@@ -18,6 +18,7 @@ function complete(error: SaltwrightError): SaltwrightError {
   for (const [part, text] of Object.entries({ message, expected, hint, found })) {
     if (text?.trim() === '') throw new Error(`${error.code} has nothing to say for ${part}`)
   }
+  if (/ {2}|^ | $/.test(expected ?? '')) throw new Error(`${error.code} lacks a word: "${expected}"`)
   for (const problem of problems) if (problem.message.trim() === '') throw new Error(`${problem.code} says nothing`)
   return error
 }

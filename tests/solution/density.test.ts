@@ -84,5 +84,12 @@ describe('laws', () => {
 })
 
 it('a row of the table is the same number wherever it is used', () => {
-  expect(densityOf('KOH', '10 %').input).toBe(densityOf('KOH', '10.0 %').input)
+  for (const [w, again] of [
+    ['1 %', '0.01'],
+    ['10 %', '10.0 %'],
+    ['50 %', '0.5'],
+  ] as const) {
+    expect(densityOf('KOH', w).input).toBeDefined()
+    expect(densityOf('KOH', w).input).toBe(densityOf('KOH', again).input)
+  }
 })

@@ -77,6 +77,16 @@ describe('what is refused', () => {
     { given: undefined, code: 'solution/not-an-object' },
   ])('$given: $code', ({ given, code }) => expect(refusal(() => dilution(given as never)).code).toBe(code))
 
+  it('any but three of the four numbers', () => {
+    const four = Object.entries({ from: '6 mol/L', to: '3 mol/L', stock: '1 mL', volume: '2 mL' })
+    for (let choice = 0; choice < 16; choice += 1) {
+      const given = four.filter((_, index) => (choice >> index) % 2 === 1)
+      if (given.length === 3) continue
+      const error = refusal(() => dilution(Object.fromEntries(given)))
+      expect(error.found).toBe(given.map(([name]) => name).join(', ') || 'none')
+    }
+  })
+
   it('says what it found of the four', () => {
     expect(refusal(() => dilution({ from: '3 mol/L', volume: '1 L' })).message).toBe(
       'A dilution follows from three of from, to, stock and volume; given are from, volume.',
