@@ -41,6 +41,7 @@ import {
   percentYield,
   planClass,
   planPreparation,
+  quantity,
   type Recipe,
   type Records,
   readTo,
@@ -200,6 +201,7 @@ const calls: Readonly<Record<string, readonly (() => unknown)[]>> = {
   ],
   washLoss: [() => washLoss({ crystal: 'KNO3', water: '5.0 g', temperature: '0 degC' })],
   gasVolume: [
+    () => gasVolume({ gas: 'CO2', amount: '0.0400 mol', at: '20 °C, 100 kPa' }),
     () => gasVolume({ gas: 'H2', amount: '0.0400 mol', at: { temperature: '20 degC', pressure: '1.01 bar' } }),
   ],
   gravimetricFactor: [() => gravimetricFactor({ weighed: 'Fe2O3', sought: 'Fe' })],
@@ -220,7 +222,7 @@ const calls: Readonly<Record<string, readonly (() => unknown)[]>> = {
         sought: '(NH4)2Fe(SO4)2·6H2O',
         titrant: { concentration: '0.02010 mol/L', volume: '30.21 mL' },
         ratio: '5',
-        back: { concentration: '0.05010 mol/L', volume: '5.21 mL' },
+        back: { concentration: '0.05010 mol/L', volume: '5.21 mL', blank: '0.05 mL' },
         backRatio: '1',
         aliquot: { taken: '25.00 mL', of: '250.0 mL' },
       }),
@@ -241,16 +243,33 @@ const calls: Readonly<Record<string, readonly (() => unknown)[]>> = {
       }),
   ],
   waterOfCrystallisation: [
+    () => {
+      const masses = { hydrate: quantity('0.5000(2) g'), residue: quantity('0.2721(2) g'), anhydrous: 'KAl(SO4)2' }
+      const { uncertainty, tolerance } = waterOfCrystallisation(masses)
+      return [uncertainty, tolerance, waterOfCrystallisation({ ...masses, tolerance: '0.1' }).tolerance]
+    },
     () => waterOfCrystallisation({ hydrate: '0.5000 g', residue: '0.2721 g', anhydrous: 'KAl(SO4)2' }),
   ],
   constantMass: [
     () => constantMass({ weighings: ['14.4496 g', '14.4487 g'], criterion: 'analytical-balance' }),
     () => constantMass({ weighings: ['14.4496 g', '14.4487 g'], taken: '1.000 g', criterion: 'usp' }),
   ],
-  lossAccount: [() => lossAccount({ theoretical: '11.502 g', recovered: '7.428 g', leftInLiquor: '3.1 g' })],
+  lossAccount: [
+    () => lossAccount({ theoretical: '11.502 g', recovered: '7.428 g', washedAway: '0.50 g' }),
+    () => lossAccount({ theoretical: '11.502 g', recovered: '7.428 g', leftInLiquor: '3.1 g' }),
+  ],
   netMass: [() => netMass({ gross: '20.102 g', tare: ['11.204 g', '1.352 g'] })],
   neutralisationEnthalpy: [() => neutralisationEnthalpy('HCl', 'NaOH')],
-  neutralisationHeat: [() => neutralisationHeat({ water: '0.100 mol', enthalpy: '-55.8 kJ/mol', solution: '75 g' })],
+  neutralisationHeat: [
+    () => neutralisationHeat({ water: '0.100 mol', enthalpy: '-55.8 kJ/mol', solution: '75 g' }),
+    () =>
+      neutralisationHeat({
+        water: '0.100 mol',
+        enthalpy: '-55.8 kJ/mol',
+        solution: '75 g',
+        specificHeatCapacity: '3.9 J/(g K)',
+      }),
+  ],
   explainYield: [
     () =>
       explainYield({
