@@ -1,7 +1,7 @@
 /** Freezes plain data all the way down: plans and assessments do not change once made. */
 export function deepFreeze<T extends object>(value: T): T {
   for (const part of Object.values(value)) {
-    if (typeof part === 'object' && part !== null && !Object.isFrozen(part)) deepFreeze(part)
+    if (!Object.isFrozen(part)) deepFreeze(part) // what is no object counts as frozen
   }
   return Object.freeze(value)
 }

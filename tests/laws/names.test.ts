@@ -298,6 +298,7 @@ const calls: Readonly<Record<string, readonly (() => unknown)[]>> = {
   planPreparation: [
     () => planPreparation({ ...zincSulfate, scale: { of: 'ZnSO4·7H2O', mass: '14.377 g' } }).scale,
     () => planPreparation(aluminateAsPrinted).supplies,
+    () => planPreparation(aluminateAsPrinted).findings,
     ...acids.map((acid) => () => planPreparation({ ...zincSulfate, supplies: [zincOxide, acid] }).supplies[1]),
   ],
   assessPreparation: [

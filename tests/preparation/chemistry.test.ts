@@ -220,6 +220,28 @@ describe('aliquots', () => {
   })
 })
 
+describe('thirds', () => {
+  const sulfate = (scale: { of: string; amount: string }) =>
+    planPreparation({
+      ...recipe(
+        'Al2(SO4)3',
+        [stage('dissolve', '2 Al + 3 H2SO4 -> Al2(SO4)3 + 3 H2')],
+        [
+          { form: 'solid', substance: 'Al' },
+          { form: 'solid', substance: 'H2SO4' },
+        ],
+      ),
+      scale,
+    })
+
+  it.each([
+    { of: 'H2SO4', amount: '0.1 mol' },
+    { of: 'H2SO4', amount: '0.2 mol' },
+    { of: 'Al', amount: '0.1 mol' },
+    { of: 'Al2(SO4)3', amount: '0.1 mol' },
+  ])('leave no crumbs behind: $amount of $of', (scale) => expect(sulfate(scale).leftovers).toEqual([]))
+})
+
 describe('a substance that goes in more than once', () => {
   const [metal, alkali] = alum.supplies as readonly [RecipeSupply, RecipeSupply]
   const acid = { form: 'solid', substance: 'H2SO4' } as const

@@ -137,6 +137,17 @@ describe('a finding of a plan says how much it matters, where to look, and by wh
     },
   ])('$what', ({ recipe, found }) => expect(ofPlan(recipe)).toEqual(found))
 
+  it('a claim is told as it was made', () => {
+    const claims = [
+      { of: 'ZnO', limiting: true },
+      { of: 'H2SO4', excess: '12 %' },
+    ] as const
+    expect(planPreparation(zincWith({ claims })).findings.map(({ message }) => message)).toEqual([
+      'That ZnO limits holds by the amounts given.',
+      'That H2SO4 is in 12 % excess does not hold by the amounts given.',
+    ])
+  })
+
   it('less than half crystallises from much water', () => {
     const [finding, ...others] = planPreparation(cooledTo('5 degC', '20 mL')).findings
     expect(others).toEqual([])

@@ -1,4 +1,4 @@
-import { assessPreparation, type Records } from 'saltwright/preparation'
+import { assessPreparation, type Recipe, type Records } from 'saltwright/preparation'
 import { describe, expect, it } from 'vitest'
 import { zincSulfate } from './recipes.js'
 
@@ -24,4 +24,27 @@ describe('what limits by the records', () => {
       found: [said],
     },
   ])('$what', ({ supplies, found }) => expect(findings(supplies)).toEqual(found))
+
+  it('never what only clears a leftover, however little of it was taken', () => {
+    const cleared: Recipe = {
+      ...recipe,
+      stages: [...recipe.stages, { name: 'use up the acid', equation: 'MgO + H2SO4 -> MgSO4 + H2O', clears: 'H2SO4' }],
+      supplies: [...recipe.supplies, { form: 'solid', substance: 'MgO' }],
+    }
+    const {
+      used,
+      limiting,
+      findings: all,
+    } = assessPreparation(cleared, {
+      format: 'saltwright/records@1',
+      supplies: [
+        { substance: 'ZnO', mass: '3.255 g' },
+        { substance: 'MgO', mass: '0.08 g' }, // 0.002 mol for 0.004 mol of acid
+      ],
+      product: { mass: '5.1 g' },
+    })
+    expect(used[2]?.excess?.equivalents.toString()).toBe('0.5')
+    expect(limiting).toEqual(['ZnO'])
+    expect(all).toEqual([])
+  })
 })

@@ -552,7 +552,9 @@ describe('records that are refused say what was found, and what would be right',
     { records: { product: { mass: '-3 g' } }, found: '-3 g', expected: 'a mass of zero or more, with its unit' },
   ])('$found', ({ records, ...told }) => {
     const given = { format: 'saltwright/records@1', product: { mass: '3 g' }, ...records } as unknown as Records
-    expect(refusal(() => assessPreparation(zincSulfate, given))).toMatchObject(told)
+    const error = refusal(() => assessPreparation(zincSulfate, given))
+    expect(error).toMatchObject(told)
+    expect(error.message).toMatch(/^The records cannot be used: /)
   })
 })
 
@@ -629,6 +631,6 @@ describe('what is no plan and no list', () => {
       },
     }
     const records = { format: 'saltwright/records@1', product: { mass: '1.0 g' } } as const
-    expect(problemsOf(() => assessPreparation(hostile as never, records)).length).toBeGreaterThan(0)
+    expect(problemsOf(() => assessPreparation(hostile as never, records))).toContain('recipe preparation/unknown-key')
   })
 })
