@@ -221,25 +221,27 @@ describe('aliquots', () => {
 })
 
 describe('thirds', () => {
-  const sulfate = (scale: { of: string; amount: string }) =>
+  const made = (
+    product: string,
+    equation: string,
+    reactants: readonly string[],
+    scale: { of: string; amount: string },
+  ) =>
     planPreparation({
       ...recipe(
-        'Al2(SO4)3',
-        [stage('dissolve', '2 Al + 3 H2SO4 -> Al2(SO4)3 + 3 H2')],
-        [
-          { form: 'solid', substance: 'Al' },
-          { form: 'solid', substance: 'H2SO4' },
-        ],
+        product,
+        [stage('dissolve', equation)],
+        reactants.map((substance) => ({ form: 'solid', substance })),
       ),
       scale,
     })
 
-  it.each([
-    { of: 'H2SO4', amount: '0.1 mol' },
-    { of: 'H2SO4', amount: '0.2 mol' },
-    { of: 'Al', amount: '0.1 mol' },
-    { of: 'Al2(SO4)3', amount: '0.1 mol' },
-  ])('leave no crumbs behind: $amount of $of', (scale) => expect(sulfate(scale).leftovers).toEqual([]))
+  it.each([1, 2, 4, 5, 7, 10])('leave no crumbs of the last digits behind: %d mmol', (millimoles) => {
+    const amount = `${millimoles}e-3 mol`
+    const chloride = made('AlCl3', '2 Al + 6 HCl -> 2 AlCl3 + 3 H2', ['Al', 'HCl'], { of: 'HCl', amount })
+    const phosphate = made('Fe3(PO4)2', '3 FeO + 2 H3PO4 -> Fe3(PO4)2 + 3 H2O', ['FeO', 'H3PO4'], { of: 'FeO', amount })
+    expect([chloride.leftovers, phosphate.leftovers]).toEqual([[], []])
+  })
 })
 
 describe('a substance that goes in more than once', () => {

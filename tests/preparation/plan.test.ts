@@ -160,6 +160,12 @@ describe('a gas', () => {
     expect(plan.cautions.map(({ code }) => code)).toContain('hydrogen')
   })
 
+  it('that comes out as it went in is none that the stage makes', () => {
+    const sparged = `Zn + H2SO4 + 7H2O + N2(g) -> ZnSO4·7H2O + H2 + N2(g)`
+    const plan = planPreparation({ ...recipe('H2'), stages: [{ name: 'dissolve', equation: sparged }] })
+    expect(plan.stages[0]?.gases.map(({ gas }) => gas)).toEqual(['H2'])
+  })
+
   it('that is written as dissolved stays', () => {
     expect(planPreparation(recipe('H2(aq)')).stages[0]?.gases).toEqual([])
   })

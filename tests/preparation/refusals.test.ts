@@ -530,6 +530,11 @@ describe('records that are refused say what was found, and what would be right',
       expected: 'gross and tare, or mass, or volume',
     },
     {
+      records: { supplies: [{ substance: 'ZnO', tare: '1 g' }] },
+      found: 'no reading',
+      expected: 'gross and tare, or mass, or volume',
+    },
+    {
       records: {
         supplies: [
           { substance: 'ZnO', mass: '1 g' },
