@@ -114,7 +114,7 @@ function otherHydrates({ actual, theoretical }: Run, facts: YieldFacts): readonl
   const { product, weights } = facts
   if (product === undefined) return []
   const planned = molarMass(product, { weights })
-  return list(facts.alternatives ?? otherForms(product), 'formulas')
+  return list(facts.alternatives ?? formsOf(product), 'formulas')
     .map((form) => ({
       form: formulaOf(form).text,
       most: theoretical.times(molarMass(form, { weights }).dividedBy(planned)),
@@ -127,10 +127,9 @@ function otherHydrates({ actual, theoretical }: Run, facts: YieldFacts): readonl
     })
 }
 
-/** The anhydrous salt and the solids that its solubility table names. */
-function otherForms(product: FormulaLike): readonly string[] {
-  const { text } = formulaOf(product)
-  return [anhydrous(product).text, ...solidsOf(product)].filter((form) => form !== text)
+/** The anhydrous salt and the solids that its solubility table names; what was planned is never heavy enough. */
+function formsOf(product: FormulaLike): readonly string[] {
+  return [anhydrous(product).text, ...solidsOf(product)]
 }
 
 function swapped({ actual, theoretical }: Run): Explanation {

@@ -68,5 +68,6 @@ describe('what is refused', () => {
       '10 mL in 0.05 mL, 25 mL in 0.1 mL, 50 mL in 0.1 mL, 100 mL in 0.2 mL',
     )
     expect(refusal(() => toleranceOf('burette', '50 mL', 'A', 'DIN' as never)).expected).toBe('ISO, ASTM')
+    expect(refusal(() => toleranceOf('volumetric flask', '30 mL', 'A', 'ISO')).expected).toMatch(/^1 mL, 2 mL, 5 mL, /)
   })
 })
