@@ -94,13 +94,15 @@ function expectedOf(issue: Issue): string {
       return optionsOf(issue)
     case 'too_small':
       if (issue.origin !== 'number') return 'something that is not empty'
-      return issue.inclusive ? `${issue.minimum} or more` : `above ${issue.minimum}`
-    case 'too_big':
-      return `${longOnes[issue.origin] ?? 'a number of at most'} ${issue.maximum}`
-    default:
-      return 'under a shorter name'
+      return `${issue.inclusive ? 'at least' : 'above'} ${issue.minimum}`
+    default: {
+      const { origin, maximum } = issue as TooBig // our schemas have no other issues
+      return `${longOnes[origin] ?? 'at most'} ${maximum}`
+    }
   }
 }
+
+type TooBig = Extract<Issue, { readonly code: 'too_big' }>
 
 /** What a schema calls a type, in words; the numbers of our documents count something. */
 const typeNames: Readonly<Record<string, string>> = {

@@ -74,7 +74,7 @@ describe('what has another shape is told with what should stand there', () => {
       read: recipe({ title: long }),
       path: 'title',
       found: longShown,
-      expected: 'at most 2000 of these',
+      expected: 'text no longer than 2000',
     },
     { what: 'a choice', read: recipe({ gasAt: 'STP' }), path: 'gasAt', found: '"STP"', expected: quoted(conditions) },
     {
@@ -145,7 +145,7 @@ describe('what has another shape is told with what should stand there', () => {
       read: worksheet({ answers: { [long]: '1 g' } }),
       path: `answers.${long}`,
       found: longShown,
-      expected: 'at most 200 of these',
+      expected: 'text no longer than 200',
     },
     {
       what: 'a symbol for the name of an answer',
