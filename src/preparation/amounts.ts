@@ -13,6 +13,7 @@ export function scaleOf(facts: RecipeFacts): Quantity<'amount'> | undefined {
   if (scale.amount !== undefined) return chosen(scale.amount, 'amount').named(names)
   if (scale.mass !== undefined)
     return chosen(scale.mass, 'mass')
+      .named({ symbol: 'm', of, label: `chosen mass of ${of}` })
       .dividedBy(molarMass(of, { weights: facts.weights }))
       .named(names)
   const supply = facts.supplies.find(
@@ -35,7 +36,7 @@ export function plannedAmount(
     const ratio = chosen(molesPerMole, 'ratio').named({
       role: 'mole ratio',
       of: substance,
-      label: `moles of ${substance} per mole of the scale substance`,
+      label: `chosen moles of ${substance} per mole of ${writtenAs(facts.stages, facts.scaleKey)}`,
     })
     return (scale as Quantity<'amount'>).times(ratio).named(names)
   }
@@ -55,5 +56,7 @@ function printedAmount({ weights }: RecipeFacts, supply: SupplyFacts): Quantity<
   const of = supply.formula.text
   if (printed.dimension === 'amount')
     return asDimension(printed, 'amount').named({ symbol: 'n', of, role: 'amount', label: `amount of ${of}` })
-  return measureOf(supply, weights).amountIn(printed)
+  const { amountIn, substance } = measureOf(supply, weights)
+  const symbol = printed.dimension === 'mass' ? 'm' : 'V'
+  return amountIn(printed.named({ symbol, of: substance, label: `printed ${printed.dimension} of ${substance}` }))
 }

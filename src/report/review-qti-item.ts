@@ -1,6 +1,8 @@
 import { escapeHtml } from '../display.js'
 import { type Equation, formatEquation } from '../equation/index.js'
-import type { Distractor, NumericAnswer, PosedQuestion } from '../review/index.js'
+import type { Distractor, NumericAnswer, PosedQuestion, QuestionVariant } from '../review/index.js'
+import { stageLine } from './stage-notes.js'
+import { lineAsText } from './write-text.js'
 
 /** A question with what an item needs beside it. */
 export interface QtiItem {
@@ -10,6 +12,8 @@ export interface QtiItem {
   readonly title: string
   /** The equation of the preparation. */
   readonly equation: Equation
+  /** The stages of it; a list of them is written where there are several. */
+  readonly stages: QuestionVariant['stages']
   /** The question. */
   readonly question: PosedQuestion
 }
@@ -101,7 +105,10 @@ interface Parts {
   readonly processing: readonly string[]
 }
 
-function itemOf({ identifier, title, equation, question }: QtiItem, { response, body, processing }: Parts): string {
+function itemOf(
+  { identifier, title, equation, stages, question }: QtiItem,
+  { response, body, processing }: Parts,
+): string {
   return lines([
     declaration,
     `<qti-assessment-item xmlns="${itemSpace}" xmlns:xsi="${instance}" xsi:schemaLocation="${itemSpace} ${itemSchema}"`,
@@ -115,7 +122,8 @@ function itemOf({ identifier, title, equation, question }: QtiItem, { response, 
     '  <qti-outcome-declaration identifier="FEEDBACK" cardinality="single" base-type="identifier"/>',
     '  <qti-item-body>',
     `    <p>${xml(formatEquation(equation, 'unicode'))}</p>`,
-    ...givenList(question.given),
+    ...listOf(stages.length < 2 ? [] : stages.map((stage) => lineAsText(stageLine(stage)))),
+    ...listOf(question.given.map(({ label, quantity }) => `${label}: ${quantity.toString()}`)),
     ...body,
     '  </qti-item-body>',
     '  <qti-response-processing>',
@@ -127,10 +135,9 @@ function itemOf({ identifier, title, equation, question }: QtiItem, { response, 
   ])
 }
 
-function givenList(given: PosedQuestion['given']): readonly string[] {
-  if (given.length === 0) return []
-  const entries = given.map(({ label, quantity }) => `      <li>${xml(`${label}: ${quantity.toString()}`)}</li>`)
-  return ['    <ul>', ...entries, '    </ul>']
+function listOf(entries: readonly string[]): readonly string[] {
+  if (entries.length === 0) return []
+  return ['    <ul>', ...entries.map((entry) => `      <li>${xml(entry)}</li>`), '    </ul>']
 }
 
 function feedbacks(distractors: readonly Distractor[]): readonly string[] {

@@ -63,11 +63,12 @@ function itemText(item: QtiItem, isEntry: boolean): string {
 }
 
 function itemsOf({ title, variants }: QuestionSet): readonly QtiItem[] {
-  return variants.flatMap(({ number, questions, equation }) =>
+  return variants.flatMap(({ number, questions, equation, stages }) =>
     questions.map((question: PosedQuestion, index) => ({
       identifier: `question-${number}-${index + 1}`,
       title: `${title}: ${question.asks}`,
       equation,
+      stages,
       question,
     })),
   )

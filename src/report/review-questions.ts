@@ -1,6 +1,7 @@
 import type { PosedQuestion, QuestionSet, QuestionVariant } from '../review/index.js'
 import { reviewReportOf } from './review-guard.js'
-import type { Line, Piece, Sheet, SheetFormat, Step } from './sheet.js'
+import type { Block, Line, Piece, Sheet, SheetFormat, Step } from './sheet.js'
+import { stageLine } from './stage-notes.js'
 import { writeWorking } from './working.js'
 import { writeSheet } from './write-sheet.js'
 
@@ -59,12 +60,22 @@ function variantText(title: string, variant: QuestionVariant, format: SheetForma
   return [questions, ...variant.questions.map((question, index) => solution(question, index, format))].join('\n')
 }
 
-function questionsOf(title: string, { number, equation, questions }: QuestionVariant): Sheet {
+function questionsOf(title: string, { number, equation, stages, questions }: QuestionVariant): Sheet {
   return {
     title,
     subtitle: [`Questions, variant ${number}: `, { equation }],
-    blocks: [{ kind: 'steps', steps: questions.map(stepOf) }],
+    blocks: [...stageBlocks(stages), { kind: 'steps', steps: questions.map(stepOf) }],
   }
+}
+
+/** The stages, where there are several: what goes into which can only be told by them. */
+function stageBlocks(stages: QuestionVariant['stages']): readonly Block[] {
+  if (stages.length < 2) return []
+  return [
+    { kind: 'heading', text: 'Stages' },
+    { kind: 'notes', lines: stages.map(stageLine) },
+    { kind: 'heading', text: 'Questions' },
+  ]
 }
 
 function stepOf({ asks, given }: PosedQuestion): Step {

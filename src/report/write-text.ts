@@ -16,7 +16,7 @@ export function sheetAsText({ title, subtitle, blocks }: Sheet): string {
 }
 
 /** A line as plain text, formulas with small figures. */
-function lineAsText(line: Line): string {
+export function lineAsText(line: Line): string {
   return piecesOf(line).map(pieceAsText).join('')
 }
 

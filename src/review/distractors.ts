@@ -23,9 +23,11 @@ export function distractorsFor(
   )) {
     if (found.length >= most) break
     const value = recompute(calculation, way.change)
-    if (value === undefined || !value.value.gt(0) || taken.has(written(value).text)) continue
-    taken.add(written(value).text)
-    found.push({ ...written(value), slip: slip.name, advice: slip.advice })
+    if (value === undefined || !value.value.gt(0)) continue
+    const answer = written(value)
+    if (taken.has(answer.text) || Number(answer.value) === 0) continue // what shows as nothing tempts nobody
+    taken.add(answer.text)
+    found.push({ ...answer, slip: slip.name, advice: slip.advice })
   }
   return found
 }

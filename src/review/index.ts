@@ -20,8 +20,10 @@ export { contextOf, type PlanContextOptions } from './plan-context.js'
 export { questionSet } from './question-set.js'
 export type {
   Distractor,
+  GivenNumber,
   NumericAnswer,
   PosedQuestion,
+  PosedStage,
   QuestionSet,
   QuestionSetOptions,
   QuestionVariant,

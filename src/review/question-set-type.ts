@@ -52,19 +52,22 @@ export interface NumericAnswer {
   readonly tolerance: string
 }
 
+/** A number that is given with a question. */
+export interface GivenNumber {
+  /** What it is. */
+  readonly label: string
+  /** The number. */
+  readonly quantity: Quantity
+}
+
 /** A question as it is posed. */
 export interface PosedQuestion {
   /** The name of the question. */
   readonly id: string
   /** What is asked. */
   readonly asks: string
-  /** What is given, beside the equation. */
-  readonly given: readonly {
-    /** What it is. */
-    readonly label: string
-    /** The number. */
-    readonly quantity: Quantity
-  }[]
+  /** What is given beside the equations: every number that the recipe chooses and the answer follows from. */
+  readonly given: readonly GivenNumber[]
   /** The right answer, with the figures it should have. */
   readonly answer: string
   /** The same for a program; absent where a substance is asked for. */
@@ -75,6 +78,20 @@ export interface PosedQuestion {
   readonly distractors: readonly Distractor[]
 }
 
+/** A stage of the preparation, as far as a question needs it. */
+export interface PosedStage {
+  /** Its name. */
+  readonly name: string
+  /** Its equation. */
+  readonly equation: Equation
+  /** For a stage that only removes what an earlier one left: of what, as a formula. */
+  readonly clears: string | undefined
+  /** The fraction of the solution that goes on into it; absent where all of it does. */
+  readonly aliquot: string | undefined
+  /** What is taken away before it, as formulas. */
+  readonly removes: readonly string[]
+}
+
 /** One variant of the questions on a recipe. */
 export interface QuestionVariant {
   /** Its number, from 1. */
@@ -83,6 +100,8 @@ export interface QuestionVariant {
   readonly recipe: Recipe
   /** The equation of the whole preparation. */
   readonly equation: Equation
+  /** The stages that it is made of. */
+  readonly stages: readonly PosedStage[]
   /** The questions. */
   readonly questions: readonly PosedQuestion[]
 }

@@ -9,9 +9,15 @@ import { checkObject } from './check-options.js'
 import type { ReviewContext } from './context.js'
 import { distractorsFor } from './distractors.js'
 import { generatorFrom } from './generator.js'
-import { called } from './look-up.js'
+import { givenFor, givenForChoice, isChosenMass } from './given.js'
 import { contextOf } from './plan-context.js'
-import type { PosedQuestion, QuestionSet, QuestionSetOptions, QuestionVariant } from './question-set-type.js'
+import type {
+  PosedQuestion,
+  PosedStage,
+  QuestionSet,
+  QuestionSetOptions,
+  QuestionVariant,
+} from './question-set-type.js'
 import { ReviewError } from './review-error.js'
 import { badRange, variantOf } from './variants.js'
 import type { ChoiceQuestion, QuantityQuestion, Question } from './worksheet.js'
@@ -82,30 +88,41 @@ function checkWhole(name: string, value: unknown, least: number, most: number): 
 
 function variant(recipe: Recipe, options: QuestionSetOptions, number: number): QuestionVariant {
   const plan = planPreparation(variantOf(recipe, options, generatorFrom(options.seed, number)))
-  const { questions } = worksheetOf(plan)
-  const scene: Scene = { plan, context: contextOf(plan), most: options.distractors ?? 3 }
+  const questions = wanted(plan, options.questions)
+  const scene: Scene = { plan, questions, context: contextOf(plan), most: options.distractors ?? 3 }
   return {
     number,
     recipe: plan.recipe,
     equation: plan.overall,
-    questions: wanted(questions, options.questions).map((question) => posed(question, scene)),
+    stages: posedStages(plan),
+    questions: questions.map((question) => posed(question, scene)),
   }
+}
+
+function posedStages({ stages, recipe }: Plan): readonly PosedStage[] {
+  return stages.map(({ name, equation, clears }, index) => {
+    const { aliquot, removes = [] } = recipe.stages[index] as Recipe['stages'][number]
+    return { name, equation, clears, aliquot, removes }
+  })
 }
 
 /** What all questions of a variant share. */
 interface Scene {
   readonly plan: Plan
+  readonly questions: readonly Question[]
   readonly context: ReviewContext
   readonly most: number
 }
 
 /** What is given already is not asked for, unless it is named. */
-function needsWork(question: Question): boolean {
-  return question.kind === 'choice' || question.expected.rule !== 'input'
+function needsWork(question: Question, plan: Plan): boolean {
+  if (question.kind === 'choice') return true
+  return question.expected.rule !== 'input' && !isChosenMass(question.expected, plan)
 }
 
-function wanted(questions: readonly Question[], names: readonly string[] | undefined): readonly Question[] {
-  if (names === undefined) return questions.filter(needsWork)
+function wanted(plan: Plan, names: readonly string[] | undefined): readonly Question[] {
+  const { questions } = worksheetOf(plan)
+  if (names === undefined) return questions.filter((question) => needsWork(question, plan))
   return Array.from(names, (name) => {
     const found = questions.find(({ id }) => id === name)
     if (found !== undefined) return found
@@ -123,32 +140,28 @@ function posed(question: Question, scene: Scene): PosedQuestion {
   return question.kind === 'choice' ? posedChoice(question, scene) : posedNumber(question, scene)
 }
 
-function posedChoice({ id, asks, choices, right }: ChoiceQuestion, { most }: Scene): PosedQuestion {
+function posedChoice({ id, asks, choices, right }: ChoiceQuestion, { plan, questions, most }: Scene): PosedQuestion {
   const advice = 'How far does each of them let the reaction go?'
   const others = choices.filter(({ formula }) => !right.includes(formula))
   const distractors = others
     .slice(0, most)
     .map(({ formula }) => ({ text: formula, value: undefined, slip: undefined, advice }))
-  return { id, asks, given: [], answer: right.join(', '), numeric: undefined, working: undefined, distractors }
+  const given = givenForChoice(plan, questions)
+  return { id, asks, given, answer: right.join(', '), numeric: undefined, working: undefined, distractors }
 }
-
-/** Numbers that are looked up or read off the equation are not given. */
-const notGiven: readonly (string | undefined)[] = ['atomic weight', 'molar mass', 'mole ratio']
 
 function posedNumber(
   { id, asks, expected, readableTo }: QuantityQuestion,
   { plan, context, most }: Scene,
 ): PosedQuestion {
-  const worked = working(expected)
-  const given = worked.given.filter(({ quantity }) => !notGiven.includes(quantity.naming.role))
   const shown = shownAs(expected, expected, readableTo)
   return {
     id,
     asks,
-    given: given.map(({ quantity }) => ({ label: labelIn(plan, quantity), quantity })),
+    given: givenFor(plan, expected),
     answer: writeQuantity(shown),
     numeric: { value: plainNumber(shown), unit: unitText(shown.unit), tolerance: `1e${shown.place}` },
-    working: worked,
+    working: working(expected),
     distractors: distractorsFor(expected, context, (q) => writtenTwice(shownAs(q, expected, readableTo)), most),
   }
 }
@@ -160,11 +173,6 @@ function writtenTwice(shown: Shown): { readonly text: string; readonly value: st
 
 function plainNumber({ value, place }: Shown): string {
   return roundToPlace(value, place as number, 'half-even').toString()
-}
-
-/** What a given number is called; the scale keeps its own name, whatever it stands for in the answer. */
-function labelIn({ scale }: Plan, q: Quantity): string {
-  return called(q.input === scale.amount.input ? scale.amount : q)
 }
 
 const customaryFigures = 4

@@ -45,7 +45,7 @@ export function worksheetOf(plan: Plan, options: WorksheetOptions = {}): Workshe
   const { theoretical } = assessment ?? plan
   const { formula, molarMass } = plan.product
   const questions: readonly Question[] = [
-    ...plan.supplies.flatMap(supplyQuestions),
+    ...plan.supplies.flatMap((supply) => supplyQuestions(supply, plan)),
     ...limitingQuestion(plan, (assessment ?? plan).limiting),
     asked('molar-mass-of-product', `What is the molar mass of ${formula}?`, molarMass),
     asked('theoretical-amount', `How many moles of ${formula} can there be at most?`, theoretical.amount),
@@ -91,13 +91,25 @@ function asked(id: string, asks: string, expected: Quantity, readableTo?: number
   return { kind: 'quantity', id, asks, expected, readableTo }
 }
 
-function supplyQuestions(supply: PlannedSupply): readonly QuantityQuestion[] {
+function supplyQuestions(supply: PlannedSupply, plan: Plan): readonly QuantityQuestion[] {
   const { substance, name, taken, by, amount, exactMeasure, measure } = supply
+  const stage = goesInTwice(supply, plan) ? ` for the stage "${supply.stage}"` : ''
+  const as = taken === substance || taken === name ? '' : `, as ${taken}`
   const [what, of, verb] = by === 'weigh' ? ['mass', taken, 'weighed'] : ['volume', substance, 'measured out']
   return [
-    asked(`amount-of-${substance}`, `What amount of ${substance} is taken?`, amount),
-    asked(`${what}-of-${of}`, `What ${what} of ${name} is ${verb}?`, exactMeasure, measure.input?.writtenPlace),
+    asked(`amount-of-${substance}`, `What amount of ${substance} is taken${stage}?`, amount),
+    asked(
+      `${what}-of-${of}`,
+      `What ${what} of ${name} is ${verb}${stage}${as}?`,
+      exactMeasure,
+      measure.input?.writtenPlace,
+    ),
   ]
+}
+
+/** Whether a substance is supplied to several stages, so that its name alone does not say which supply is meant. */
+export function goesInTwice({ substance }: PlannedSupply, { supplies }: Plan): boolean {
+  return supplies.filter((other) => other.substance === substance).length > 1
 }
 
 /** Which supply limits: a question only where there are several. */

@@ -9,6 +9,7 @@ import {
 import { questionSet, reviewClass, reviewWorksheet } from 'saltwright/review'
 import { describe, expect, it } from 'vitest'
 import { alum, zincSulfate } from '../preparation/recipes.js'
+import { doubleSalt, halfOfIt, oxalate } from '../review/recipes.js'
 import { allRight, filledIn, zincPlan } from '../review/worksheets.js'
 import { all, readXml } from './xml.js'
 
@@ -109,6 +110,19 @@ describe('questions, written', () => {
     const sheet = questionSheet(set, format, { answers: 'shown' })
     expect(sheet).toContain(set.variants[0]?.questions.at(-1)?.answer)
     expect(sheet).toContain(format === 'markdown' ? 'other-hydrate' : 'hydrate')
+  })
+
+  it('come with the stages where there are several', () => {
+    const text = questionSheet(questionSet(halfOfIt, { seed: 1 })).replaceAll(/\s+/g, ' ')
+    expect(text).toContain(
+      'Neutralise: 2 KOH + H₂SO₄ → K₂SO₄ + 2 H₂O Take 0.5 of the solution on; the rest takes no part from here. This only removes the KOH left from before.',
+    )
+    expect(questionSheet(questionSet(oxalate, { seed: 1 }))).toContain('take away H₂SO₄ and (NH₄)₂SO₄.')
+    expect(questionSheet(questionSet(doubleSalt, { seed: 1 }))).not.toContain('Stages')
+    const [, item] = questionPackage(questionSet(oxalate, { seed: 1 }))
+    expect(item?.text).toContain('<li>Dissolve:  2 Fe(OH)₃ + 3 K₂C₂O₄ + 3 H₂C₂O₄ → 2 K₃[Fe(C₂O₄)₃] + 6 H₂O</li>')
+    const [, alone] = questionPackage(questionSet(doubleSalt, { seed: 1 }))
+    expect(alone?.text).not.toContain('Mix')
   })
 
   it('without wrong answers list none', () => {
