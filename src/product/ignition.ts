@@ -17,9 +17,9 @@ export interface Ignition {
   readonly residue: Given<'mass'>
   /** What is left: the anhydrous salt. */
   readonly anhydrous: FormulaLike
-  /** The hydrate it should have been. */
+  /** The hydrate it should have been, of the same salt; in a doubled formula too. */
   readonly expected?: FormulaLike | undefined
-  /** How far x may lie from a whole number and still count as that hydrate; see {@link waterOfCrystallisation}. */
+  /** How far x may lie from the number of a hydrate and still count as that hydrate; see {@link waterOfCrystallisation}. */
   readonly tolerance?: Given<'ratio'> | undefined
   /** The weighings while igniting. */
   readonly igniting?: ConstantMass | undefined
@@ -51,10 +51,15 @@ export interface WaterOfCrystallisation {
  * The water of crystallisation from the loss on ignition: x in `CuSO4·xH2O`, the hydrates that agree with it, and what else can
  * explain it: damp, water lost before, an ignition broken off, as far as the data tell them apart.
  *
+ * The hydrates that are looked at are those with the whole numbers of water next to x, up to 2.5 also the one with the half between
+ * them (hemi- and sesquihydrates), and the expected one with whatever number it has: 8/3 of `3CdSO4·8H2O` is exact. Water counts per
+ * formula unit of the anhydrous salt as it is given, so that `K2SO4·Al2(SO4)3·24H2O` is expected to hold 12 per KAl(SO4)2.
+ *
  * @param ignition - The masses before and after, the anhydrous salt; the expected hydrate, series of weighings, tolerance.
  * @returns Water, its fraction, x, its uncertainty where the masses state theirs, hydrates nearest first, explanations. A hydrate
  *   agrees if it lies within the tolerance: the one given; else twice the standard uncertainty; else one in the last figure of x.
- * @throws {@link ProductError} `product/not-positive` for a mass or a tolerance that is not above zero; `product/not-an-object`.
+ * @throws {@link ProductError} `product/not-positive` for a mass or a tolerance that is not above zero; `product/no-mole-ratio` for an
+ *   expected formula that is no hydrate of the anhydrous salt; `product/not-an-object`.
  * @source Experiment as in general chemistry manuals: common practice, no source. Coverage factor 2: JCGM 100:2008, 6.3.3.
  *
  * @example

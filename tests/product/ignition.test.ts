@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { constantMass, type Ignition, waterOfCrystallisation } from '../../src/product/index.js'
-import { quantity } from '../../src/quantity/index.js'
+import { exact, quantity } from '../../src/quantity/index.js'
 import { refusal } from '../quantity/refusal.js'
 
 const alum = { hydrate: '0.5000 g', residue: '0.2721 g', anhydrous: 'KAl(SO4)2' } as const
@@ -17,7 +17,7 @@ describe('water of crystallisation', () => {
     expect(x.naming).toMatchObject({ symbol: 'x', role: 'water' })
   })
 
-  it('names the two nearest hydrates, the nearer first', () => {
+  it('names the two next hydrates, the nearer first', () => {
     const { candidates } = waterOfCrystallisation(alum)
     expect(candidates.map(({ formula, consistent, expected }) => [formula, consistent, expected])).toEqual([
       ['KAl(SO4)2·12H2O', true, false],
@@ -36,6 +36,59 @@ describe('water of crystallisation', () => {
     expect(candidates[2]).toMatchObject({ formula: 'CaSO4' })
     expect(candidates[2]?.waterFraction.toString()).toBe('0 %')
     expect(explanations).toEqual([])
+  })
+
+  it('looks at the half between two whole numbers up to 2.5, and at none beyond', () => {
+    const found = (anhydrous: Ignition['anhydrous'], residue: Ignition['residue']) =>
+      waterOfCrystallisation({ hydrate: '1.0000 g', residue, anhydrous }).candidates.map(({ waters }) => String(waters))
+    expect(found('CaSO4', '0.9382 g')).toEqual(['0.5', '0', '1']) // 136.14 : 145.15
+    expect(found('CdCl2', '0.8029 g')).toEqual(['2.5', '2', '3']) // 183.31 : 228.35
+    expect(found('CdCl2', '0.7440 g')).toEqual(['4', '3']) // 3.50 waters
+    const plaster = { hydrate: '1.0000 g', residue: '0.9382 g', anhydrous: 'CaSO4', tolerance: '0.01' } as const
+    const { candidates, explanations } = waterOfCrystallisation(plaster)
+    expect(candidates[0]).toMatchObject({ formula: 'CaSO4·0.5H2O', consistent: true })
+    expect(explanations).toEqual([])
+  })
+
+  it.each([
+    { anhydrous: 'CdSO4', expected: 'CdSO4·8/3H2O', residue: '2.4381 g', formula: 'CdSO4·8/3H2O', waters: 8 / 3 },
+    { anhydrous: 'CdSO4', expected: '3CdSO4·8H2O', residue: '2.4381 g', formula: 'CdSO4·8/3H2O', waters: 8 / 3 },
+    { anhydrous: 'CdSO4', expected: '(CdSO4)3·8H2O', residue: '2.4381 g', formula: 'CdSO4·8/3H2O', waters: 8 / 3 },
+    { anhydrous: '3CdSO4', expected: 'CdSO4·8/3H2O', residue: '2.4381 g', formula: '3CdSO4·8H2O', waters: 8 },
+    {
+      anhydrous: 'KAl(SO4)2',
+      expected: 'K2SO4·Al2(SO4)3·24H2O',
+      residue: '1.6328 g',
+      formula: 'KAl(SO4)2·12H2O',
+      waters: 12,
+    },
+    { anhydrous: 'CuSO4', expected: '[Cu(H2O)4]SO4·H2O', residue: '1.9177 g', formula: 'CuSO4·5H2O', waters: 5 },
+    { anhydrous: 'CuSO4', expected: 'CuSO4', residue: '2.9999 g', formula: 'CuSO4', waters: 0 },
+  ] as const)('$expected is $formula where $anhydrous is left', ({ anhydrous, expected, residue, formula, waters }) => {
+    const ignition = { hydrate: '3.0000 g', residue, anhydrous, expected, tolerance: '0.01' } as const
+    const { candidates, explanations } = waterOfCrystallisation(ignition)
+    expect(candidates[0]).toMatchObject({ formula, expected: true, consistent: true })
+    expect(candidates[0]?.waters.value.toNumber()).toBe(waters)
+    expect(candidates.filter((one) => one.expected)).toHaveLength(1)
+    expect(explanations).toEqual([])
+  })
+
+  it('the number of 8/3 is exact', () => {
+    const ignition = { hydrate: '3.0000 g', residue: '2.4381 g', anhydrous: 'CdSO4', expected: '3CdSO4·8H2O' } as const
+    const { waters } = waterOfCrystallisation(ignition).candidates[0]!
+    expect(waters.times(exact('3')).minus(exact('8')).value.abs().lt('1e-30')).toBe(true)
+    expect(waters.significantFigures).toBeNull()
+  })
+
+  it.each([
+    { expected: 'CuSO4·5H2O', why: 'shares sulfur, and holds copper' },
+    { expected: 'NaCl·2H2O', why: 'shares nothing' },
+    { expected: 'K2SO4·Al2(SO3)3·24H2O', why: 'has its elements in another ratio' },
+    { expected: 'KAl(SO4)2·SO3·12H2O', why: 'has sulfur beyond it' },
+    { expected: 'KAl(SO3)2·12H2O', why: 'has too little oxygen for its hydrogen' },
+    { expected: 'KAlS2O6', why: 'has less than the salt' },
+  ] as const)('$expected is no alum: it $why', ({ expected }) => {
+    expect(refusal(() => waterOfCrystallisation({ ...alum, expected })).code).toBe('product/no-mole-ratio')
   })
 
   it('takes the anhydrous salt out of a hydrate that stands for it', () => {
