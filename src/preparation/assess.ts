@@ -168,6 +168,7 @@ function usedSupply(facts: RecipeFacts, { supply, need, amount }: Poured, taken:
   return {
     substance: supply.formula.text,
     name: supply.recipe.name ?? supply.formula.text,
+    stage: (facts.stages[supply.stage] as RecipeFacts['stages'][number]).name,
     recorded: taken !== undefined,
     measure: taken?.measure ?? measureToTake(facts, supply, amount),
     amount,

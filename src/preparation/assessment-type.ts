@@ -10,6 +10,8 @@ export interface UsedSupply {
   readonly substance: string
   /** What it is called. */
   readonly name: string
+  /** The stage it went into. */
+  readonly stage: string
   /** Whether it was weighed or measured by the bench; otherwise it counts as planned. */
   readonly recorded: boolean
   /** The mass or volume that was used. */

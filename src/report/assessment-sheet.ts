@@ -3,8 +3,8 @@ import { buoyancyIgnored, type Explanation, type LossLine } from '../product/ind
 import { brief } from './brief.js'
 import { findingLines, numberPieces } from './finding-lines.js'
 import { assessmentKind, reportOf } from './guard.js'
-import { nameOf } from './name-of.js'
-import type { Block, Line, Piece, Sheet, SheetFormat } from './sheet.js'
+import { nameAmong, namesOf } from './name-of.js'
+import type { Block, Line, Sheet, SheetFormat } from './sheet.js'
 import { writeSheet } from './write-sheet.js'
 
 /**
@@ -76,7 +76,7 @@ function usedTable(used: readonly UsedSupply[]): Block {
     head: ['', 'used', 'amount', 'equivalents', ''],
     numeric: [1, 2, 3],
     rows: used.map((supply) => [
-      nameOf(supply),
+      nameAmong(supply, used),
       { quantity: brief(supply.measure) },
       { quantity: brief(supply.amount) },
       supply.excess === undefined ? 'not needed' : { quantity: brief(supply.excess.equivalents, 3) },
@@ -97,12 +97,7 @@ function yieldTable({ theoretical, actual, percentYield, correctedYield }: Asses
 
 /** From what the theoretical yield follows. */
 function basisLine({ used, limiting }: Assessment): Line {
-  const limiters = used.filter(({ substance }) => limiting.includes(substance))
-  return ['The theoretical yield follows from ', ...joined(limiters.map(nameOf)), '.']
-}
-
-function joined(pieces: readonly Piece[]): readonly Piece[] {
-  return pieces.flatMap((piece, index) => (index === 0 ? [piece] : [' and ', piece]))
+  return ['The theoretical yield follows from ', ...namesOf(used, limiting), '.']
 }
 
 /** The theoretical yield, what became of it, and what nobody can account for. */

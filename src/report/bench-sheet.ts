@@ -3,8 +3,9 @@ import type { GasVolume } from '../product/index.js'
 import { brief } from './brief.js'
 import { findingLines } from './finding-lines.js'
 import { planKind, reportOf } from './guard.js'
-import { nameOf } from './name-of.js'
+import { nameAmong, namesOf, wordsAmong } from './name-of.js'
 import type { Block, Line, Piece, Sheet, SheetFormat, Step } from './sheet.js'
+import { stageNotes } from './stage-notes.js'
 import { writeSheet } from './write-sheet.js'
 
 /**
@@ -49,7 +50,7 @@ function benchSheetOf(plan: Plan): Sheet {
       { kind: 'heading', text: 'Weigh and measure' },
       suppliesTable(plan),
       { kind: 'heading', text: 'Do' },
-      { kind: 'steps', steps: plan.stages.map(stageStep) },
+      { kind: 'steps', steps: plan.stages.map((stage, index) => stageStep(stage, plan.recipe, index)) },
       ...finishing(plan),
       { kind: 'heading', text: 'Expect' },
       { kind: 'notes', lines: expectations(plan) },
@@ -68,13 +69,13 @@ function suppliesTable({ supplies, recipe }: Plan): Block {
     kind: 'table',
     head: ['', 'take', 'of', 'amount', 'equivalents'],
     numeric: [1, 3, 4],
-    rows: [...supplies.map(supplyRow), ...asNeededRows(recipe), ...auxiliaryRows(recipe)],
+    rows: [...supplies.map((supply) => supplyRow(supply, supplies)), ...asNeededRows(recipe), ...auxiliaryRows(recipe)],
   }
 }
 
-function supplyRow(supply: PlannedSupply): readonly Line[] {
+function supplyRow(supply: PlannedSupply, supplies: readonly PlannedSupply[]): readonly Line[] {
   return [
-    nameOf(supply),
+    nameAmong(supply, supplies),
     { quantity: supply.measure },
     takenOf(supply),
     { quantity: brief(supply.amount) },
@@ -98,20 +99,29 @@ function takenOf({ taken, concentration, by, assay }: PlannedSupply): Line {
   return [{ formula: taken }, ', ', { quantity: brief(concentration) }]
 }
 
-function stageStep({ name, equation, steps, clears }: PlannedStage): Step {
-  const only: Line[] =
-    clears === undefined ? [] : [['This only removes the ', { formula: clears }, ' left from before.']]
-  return { line: [name, ':  ', { equation }], details: [...only, ...steps] }
+function stageStep({ name, equation, steps, clears }: PlannedStage, { stages }: Plan['recipe'], index: number): Step {
+  const { aliquot, removes = [] } = stages[index] as Plan['recipe']['stages'][number]
+  return { line: [name, ':  ', { equation }], details: [...stageNotes({ clears, aliquot, removes }), ...steps] }
 }
 
 /** Cooling, washing and drying, where the recipe says something of them. */
 function finishing({ recipe }: Plan): readonly Block[] {
   const { crystallisation, washes = [], drying } = recipe
   const lines: Line[] = []
-  if (crystallisation !== undefined) lines.push(`Cool to ${degrees(crystallisation.temperature)} and filter.`)
+  if (crystallisation !== undefined) {
+    lines.push(...waterLines(crystallisation), `Cool to ${degrees(crystallisation.temperature)} and filter.`)
+  }
   for (const wash of washes) lines.push(`Wash with ${wash.portions ?? 1} × ${wash.volume} of ${wash.with}.`)
   if (drying !== undefined) lines.push(drying)
   return lines.length === 0 ? [] : [{ kind: 'notes', lines }]
+}
+
+/** How much water the crop that is expected rests on: what there is of it, and what of that is boiled off. */
+function waterLines({ water, evaporated }: NonNullable<Plan['recipe']['crystallisation']>): readonly Line[] {
+  const there =
+    water === undefined ? [] : [`See that the liquor holds ${water} of water in all, that of the solutions included.`]
+  const off = evaporated === undefined ? [] : [`Evaporate ${evaporated} of water before it cools.`]
+  return [...there, ...off]
 }
 
 function degrees(text: string): string {
@@ -119,7 +129,6 @@ function degrees(text: string): string {
 }
 
 function expectations({ theoretical, limiting, supplies, leftovers, product, stages, cooling }: Plan): readonly Line[] {
-  const limiters = supplies.filter(({ substance }) => limiting.includes(substance))
   const gases = stages.flatMap((stage) => stage.gases)
   return [
     [
@@ -133,13 +142,9 @@ function expectations({ theoretical, limiting, supplies, leftovers, product, sta
       { quantity: product.molarMass },
       ').',
     ],
-    [
-      'Limited by: ',
-      ...limiters.flatMap((supply, index): Piece[] => (index === 0 ? [nameOf(supply)] : [' and ', nameOf(supply)])),
-      '.',
-    ],
+    ['Limited by: ', ...namesOf(supplies, limiting), '.'],
     ...gases.map(gasLine),
-    ...stages.flatMap(({ removed }) => removed.map(removedLine)),
+    ...stages.flatMap(({ name, removed }) => removed.map((portion) => removedLine(name, portion))),
     ...coolingLines(cooling),
     ...leftovers.map(
       ({ formula, amount }): Line => [
@@ -153,8 +158,8 @@ function expectations({ theoretical, limiting, supplies, leftovers, product, sta
   ]
 }
 
-function removedLine({ formula, amount }: Portion): Line {
-  return ['Taken away on the way: ', { quantity: brief(amount, 3) }, ' of ', { formula }, '.']
+function removedLine(stage: string, { formula, amount }: Portion): Line {
+  return [`Taken away before "${stage}": `, { quantity: brief(amount, 3) }, ' of ', { formula }, '.']
 }
 
 function gasLine({ gas, amount, volume, temperature, pressure }: GasVolume): Line {
@@ -204,10 +209,10 @@ function findingBlocks({ findings }: Plan): readonly Block[] {
 }
 
 function blanks({ supplies }: Plan): Extract<Block, { readonly kind: 'blanks' }>['fields'] {
-  const taken = supplies.map(({ name, by }) => ({
-    label: `${name}, ${by === 'weigh' ? 'mass' : 'volume'} taken`,
-    unit: by === 'weigh' ? 'g' : 'mL',
-  }))
+  const taken = supplies.map((supply) => {
+    const [what, unit] = supply.by === 'weigh' ? ['mass', 'g'] : ['volume', 'mL']
+    return { label: `${wordsAmong(supply, supplies)}, ${what} taken`, unit }
+  })
   return [
     ...taken,
     { label: 'empty vial, with cap and label', unit: 'g' },

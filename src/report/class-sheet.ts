@@ -5,6 +5,7 @@ import { brief } from './brief.js'
 import { type Cell, csvOf } from './csv.js'
 import { findingLines } from './finding-lines.js'
 import { classPlanKind, reportOf } from './guard.js'
+import { wordsAmong } from './name-of.js'
 import type { Block, Line, Piece, Sheet, SheetFormat } from './sheet.js'
 import { writeSheet } from './write-sheet.js'
 
@@ -77,7 +78,7 @@ function csvOfBenches({ benches }: ClassPlan): string {
   const rows = benches.flatMap(({ name, plan }) =>
     plan.supplies.map((supply): readonly Cell[] => [
       name,
-      supply.name,
+      wordsAmong(supply, plan.supplies),
       supply.taken,
       supply.measure.value.toFixed(),
       supply.measure.unit,
@@ -125,16 +126,26 @@ function cautionLines({ benches, store }: ClassPlan): readonly Line[] {
   return [...new Set([...concentrated, ...messages.map(({ message }) => message)]), deferral.text]
 }
 
-function storeTable({ store, aids }: ClassPlan): Block {
+function storeTable({ store, aids, benches }: ClassPlan): Block {
+  const names = storeNames(benches)
   return {
     kind: 'table',
     head: ['', 'of', 'benches need', 'with spare', 'get ready'],
     numeric: [2, 3, 4],
-    rows: [...store.map((line) => storeRow(line, takenOf(line))), ...aids.map((line) => storeRow(line, ''))],
+    rows: [
+      ...store.map((line, index) => storeRow(line, names[index] as string, takenOf(line))),
+      ...aids.map((line) => storeRow(line, line.name, '')),
+    ],
   }
 }
 
-function storeRow({ name, total, withSpare, toPrepare }: StoreLine | AidLine, of: Line): readonly Line[] {
+/** What the lines of the store are called, in their order, which is that of the recipe. */
+function storeNames([first]: ClassPlan['benches']): readonly string[] {
+  const supplies = [...(first as ClassPlan['benches'][number]).plan.supplies].sort((a, b) => a.index - b.index)
+  return supplies.map((supply) => wordsAmong(supply, supplies))
+}
+
+function storeRow({ total, withSpare, toPrepare }: StoreLine | AidLine, name: string, of: Line): readonly Line[] {
   return [name, of, { quantity: brief(total) }, { quantity: brief(withSpare) }, { quantity: toPrepare }]
 }
 
@@ -177,7 +188,7 @@ function strengthOf({ strength }: NonNullable<StoreLine['making']>): readonly Pi
 
 function benchTable({ benches }: ClassPlan): Block {
   const [first] = benches as readonly [ClassPlan['benches'][number]]
-  const names = first.plan.supplies.map(({ name }) => name)
+  const names = first.plan.supplies.map((supply, _, all) => wordsAmong(supply, all))
   return {
     kind: 'table',
     head: ['', 'scale', ...names, 'theoretical yield'],

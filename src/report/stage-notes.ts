@@ -14,7 +14,7 @@ export interface StageFacts {
 /** What goes before a stage: the share that goes on, what is taken away; and that it only clears a leftover. */
 export function stageNotes({ clears, aliquot, removes }: StageFacts): readonly Line[] {
   const share = aliquot === undefined ? [] : [`Take ${aliquot} of the solution on; the rest takes no part from here.`]
-  const away: Line[] = removes.length === 0 ? [] : [['First take away ', ...listed(removes), '.']]
+  const away: Line[] = removes.length === 0 ? [] : [['Before anything goes in, take away ', ...listed(removes), '.']]
   const only: Line[] =
     clears === undefined ? [] : [['This only removes the ', { formula: clears }, ' left from before.']]
   return [...share, ...away, ...only]

@@ -2,6 +2,7 @@ import { assessPreparation, planClass, planPreparation, type Recipe } from 'salt
 import { assessmentSheet, benchSheet, classCsv, preparationRoomSheet, type SheetFormat } from 'saltwright/report'
 import { describe, expect, it } from 'vitest'
 import { alum, zincSulfate } from '../preparation/recipes.js'
+import { halfOfIt, normal, oxalate } from '../review/recipes.js'
 
 const formats = ['text', 'markdown', 'html', 'latex'] as const satisfies readonly SheetFormat[]
 const records = {
@@ -11,6 +12,11 @@ const records = {
   supplies: [{ substance: 'ZnO', mass: '3.255 g' }],
   product: { gross: '20.317 g', tare: '11.204 g', purity: '98.0 %' },
 } as const
+
+/** A bench sheet in one line. */
+function textOf(recipe: Recipe): string {
+  return benchSheet(planPreparation(recipe)).replaceAll(/\s+/g, ' ')
+}
 
 /** Words that a recipe might bring and that no format may take for markup. */
 const hostileWords = '<script>alert(1)</script> & 50 % _x_ $y$ | # \\cmd{z} ^~'
@@ -81,6 +87,44 @@ describe('a bench sheet', () => {
     expect(lines.join(' ').replaceAll(/\s+/g, ' ')).toContain('qualified supervision')
   })
 
+  it('says in its place what share goes on, before what is taken away, before the steps', () => {
+    const [dissolve, neutralise] = halfOfIt.stages
+    const washed = { ...neutralise!, removes: ['H2', 'KOH'], clears: undefined, steps: ['Stir.'] }
+    const removing = [dissolve, { ...washed, equation: 'K[Al(OH)4] + H2SO4 -> KAl(OH)2SO4 + 2H2O' }]
+    const recipe = {
+      ...halfOfIt,
+      product: 'KAl(OH)2SO4',
+      scale: { of: 'KAl(OH)2SO4', amount: '0.0100 mol' },
+      stages: removing,
+    } as unknown as Recipe
+    expect(textOf(recipe)).toContain(
+      'Take 0.5 of the solution on; the rest takes no part from here. Before anything goes in, take away H₂ and KOH. Stir.',
+    )
+    expect(textOf(halfOfIt)).toMatch(/2\. Neutralise: .* Take 0\.5 of the solution on; .* This only removes the KOH/)
+    expect(textOf(zincSulfate)).not.toMatch(/goes? on|take away/i)
+  })
+
+  it('lists what is taken away with commas, and says before which stage', () => {
+    const stages = oxalate.stages.map((stage) =>
+      stage.name === 'Oxidise' ? { ...stage, removes: ['H2SO4', '(NH4)2SO4', 'H2C2O4'] } : stage,
+    )
+    const sheet = textOf({ ...oxalate, stages })
+    expect(sheet).toContain('2. Oxidise: 6 FeC₂O₄ + 3 H₂O₂ + 6 K₂C₂O₄ → 4 K₃[Fe(C₂O₄)₃] + 2 Fe(OH)₃ Before anything')
+    expect(sheet).toContain('Before anything goes in, take away H₂SO₄, (NH₄)₂SO₄ and H₂C₂O₄.')
+    expect(sheet).toContain('- Taken away before "Oxidise": 0.0250 mol of H₂SO₄.')
+  })
+
+  it('asks for the water that the expected crop rests on', () => {
+    expect(textOf(normal)).toContain(
+      '- See that the liquor holds 27 g of water in all, that of the solutions included. - Evaporate 15 g of water before it cools. - Cool to 10 °C',
+    )
+    const { water: _, ...dry } = normal.crystallisation!
+    expect(textOf({ ...normal, crystallisation: dry })).toContain('- Evaporate 15 g of water before it cools. - Cool')
+    expect(textOf({ ...normal, crystallisation: dry })).not.toContain('See that')
+    const wet = { ...normal, crystallisation: { temperature: '10 degC', water: '12 mL' } }
+    expect(textOf(wet)).toContain('holds 12 mL of water in all, that of the solutions included. - Cool to 10 °C')
+  })
+
   it('shows gas, what only clears a leftover, a pure liquid, and notes', () => {
     const sheet = benchSheet(planPreparation(alum))
     expect(sheet).toContain('- Gas: 0.03750 mol of H₂, about 0.930 L at 25 °C and 100 kPa.')
@@ -91,6 +135,43 @@ describe('a bench sheet', () => {
       supplies: [zincSulfate.supplies[0], { form: 'liquid', substance: 'H2SO4', density: '1.84 g/mL' }],
     }
     expect(benchSheet(planPreparation(liquid as Recipe))).toContain('H₂SO₄, liquid')
+  })
+})
+
+describe('a substance that goes in twice', () => {
+  const plan = planPreparation(oxalate)
+
+  it('is told apart by its stage on the bench sheet, where others are not', () => {
+    const sheet = benchSheet(plan)
+    expect(sheet).toMatch(/^H₂C₂O₄ \(Precipitate\) +27\.5 mL/m)
+    expect(sheet).toMatch(/^H₂C₂O₄ \(Dissolve\) +8\.3 mL/m)
+    expect(sheet).toMatch(/^K₂C₂O₄ {2,}8\.288 g/m)
+    expect(sheet).toMatch(/^H2C2O4 \(Precipitate\), volume taken/m)
+    expect(sheet).toMatch(/^H2C2O4 \(Dissolve\), volume taken/m)
+    expect(sheet).toMatch(/^H2O2, volume taken/m)
+  })
+
+  it('by its stage in an assessment and on the lists of a class', () => {
+    const used = assessmentSheet(assessPreparation(plan, { ...records, supplies: [] }))
+    expect(used).toMatch(/^H₂C₂O₄ \(Precipitate\) .*\nK₂C₂O₄ .*\nH₂O₂ .*\nH₂C₂O₄ \(Dissolve\) /m)
+    const room = planClass(oxalate, [{ name: 'Bench 1', scale: { mass: '9.80 g' } }])
+    const sheet = preparationRoomSheet(room)
+    expect(sheet).toMatch(/^H2C2O4 \(Dissolve\) +H₂C₂O₄, 1\.50 mol\/L/m)
+    expect(sheet).toMatch(/scale +\(NH4\)2Fe\(SO4\)2·6H2O +H2C2O4 \(Precipitate\) +K2C2O4 +H2O2 +H2C2O4 \(Dissolve\)/)
+    expect(classCsv(room)).toContain('Bench 1,H2C2O4 (Dissolve),H2C2O4,8.3,mL')
+  })
+
+  it('in the order of the recipe on the list of the store, whatever goes in first', () => {
+    const late = { ...oxalate, supplies: [...oxalate.supplies].reverse() }
+    const sheet = preparationRoomSheet(planClass(late, [{ name: 'Bench 1', scale: { mass: '9.80 g' } }]))
+    expect(sheet).toMatch(/^H2C2O4 \(Dissolve\) +H₂C₂O₄, 1\.50 mol\/L/m)
+    expect(sheet).toMatch(/^H2C2O4 \(Precipitate\) +H₂C₂O₄, 1\.00 mol\/L/m)
+  })
+
+  it('limits once', () => {
+    const [salt, first, oxide, peroxide, second] = oxalate.supplies
+    const short = { ...oxalate, supplies: [salt!, { ...first!, excessFactor: '0.5' }, oxide!, peroxide!, second!] }
+    expect(benchSheet(planPreparation(short as Recipe))).toMatch(/^- Limited by: H₂C₂O₄\.$/m)
   })
 })
 
