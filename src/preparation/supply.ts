@@ -69,9 +69,9 @@ export function chosen<D extends Dimension>(text: string, dimension: D): Quantit
   return asDimension(exact(text), dimension)
 }
 
-/** A number that was read off. */
+/** A number that was read off: a balance that shows 30 g shows a zero. */
 export function reading<D extends Dimension>(text: string, dimension: D): Quantity<D> {
-  return asDimension(quantity(text), dimension)
+  return asDimension(quantity(text, { wholeNumberZeros: 'significant' }), dimension)
 }
 
 function weighed(

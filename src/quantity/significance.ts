@@ -44,7 +44,10 @@ export function coarsest(places: readonly (number | null)[]): number | null {
   return found
 }
 
-/** Products and quotients: the fewest figures of the factors. OpenStax, Chemistry 2e, section 1.5. */
+/**
+ * Products and quotients: the fewest figures of the factors. OpenStax, Chemistry 2e, section 1.5. At least one: a factor that is below its
+ * own last place, such as a difference of 4 g known to tens, has none to hand on, and no rule makes nothing of a number.
+ */
 export function fewestFigures(factors: readonly Significant[], value: Decimal): number | null {
   let fewest: number | null = null
   for (const factor of factors) {
@@ -53,7 +56,7 @@ export function fewestFigures(factors: readonly Significant[], value: Decimal): 
     if (fewest === null || figures < fewest) fewest = figures
   }
   if (fewest === null) return null
-  return value.isZero() ? placeOfZero(factors) : placeAt(value, fewest)
+  return value.isZero() ? placeOfZero(factors) : placeAt(value, Math.max(1, fewest))
 }
 
 /** A product is zero because a factor is: as finely known as that factor, times the size of the others. */

@@ -1,3 +1,4 @@
+import { Decimal } from '../decimal.js'
 import type { Equation } from '../equation/index.js'
 import type { Quantity } from '../quantity/index.js'
 
@@ -58,10 +59,23 @@ export function piecesOf(line: Line): readonly Piece[] {
   return Array.isArray(line) ? (line as readonly Piece[]) : [line as Piece]
 }
 
-/** A quantity as a sheet shows it: the lone point of `100.` and the power of `0e1` are for readers of data, not of sheets. */
+/** Fewer figures are for readers of data: 4 g known to tens is not shown as nothing, nor a yield of 111 % as 100 %. */
+const leastFigures = 2
+
+/**
+ * A quantity as a sheet shows it: the lone point of `100.` and powers of ten are for readers of data, not of sheets. Where the digits end
+ * before the units, it has two of them at least.
+ */
 export function quantityText({ quantity }: { readonly quantity: Quantity }): string {
-  return quantity
-    .toString()
-    .replace(/\.(?= |$)/, '')
-    .replace(/^0e\d+/, '0')
+  const text = quantity.toString()
+  const figures = quantity.significantFigures
+  if (figures === null || !endsBeforeUnits(text, figures)) return text.replace(/\.(?= |$)/, '')
+  const digits = quantity.value.toSignificantDigits(Math.max(leastFigures, figures), Decimal.ROUND_HALF_EVEN)
+  return text.replace(/^\S+/, digits.toFixed())
+}
+
+/** Whether there are places of no meaning before the point, as in `0e1`, `2.5e3` and a `250` of two figures; up to a million. */
+function endsBeforeUnits(text: string, figures: number): boolean {
+  const [, digits = '', power] = /^-?(\d+)(?:\.\d+)?(e[1-6])?(?: |$)/.exec(text) ?? []
+  return power !== undefined || digits.length > figures
 }

@@ -108,6 +108,14 @@ describe('the product', () => {
     expect(assessPreparation(recipe, records(product)).actual.mass.toString()).toBe('9.113 g')
   })
 
+  it('shows a zero where the balance shows one, also in whole grams', () => {
+    const whole = records({ gross: '120 g', tare: '107 g' }, [{ substance: 'ZnO', gross: '30 g', tare: '28 g' }])
+    const { actual, used, percentYield } = assessPreparation(recipe, whole)
+    expect([actual.mass, used[0]!.measure].map(String)).toEqual(['13 g', '2 g'])
+    expect(percentYield.significantFigures).toBe(1)
+    expect(percentYield.value.toNumber()).toBeCloseTo((13 / 2) * (81.379 / 287.54) * 100, 2)
+  })
+
   it('is corrected for its purity', () => {
     const { correctedYield } = assessPreparation(recipe, records({ mass: '9.113 g', purity: '98.0 %' }))
     expect(correctedYield?.toString()).toBe('77.6 %')

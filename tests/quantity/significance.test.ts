@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { Decimal } from '../../src/decimal.js'
+import { quantity } from '../../src/quantity/index.js'
 import { coarsestPlace, fewestFigures, figuresAt, placeAt } from '../../src/quantity/significance.js'
 
 const at = (value: string, place: number | null) => ({ value: new Decimal(value), place })
@@ -56,6 +57,15 @@ describe('the classroom rules', () => {
     expect(fewestFigures([at('2.00', -2), at('3.1', -1)], new Decimal('6.2'))).toBe(-1)
     expect(fewestFigures([at('2', null), at('3.1', -1)], new Decimal('6.2'))).toBe(-1)
     expect(fewestFigures([at('2', null), at('3', null)], new Decimal('6'))).toBeNull()
+  })
+
+  it('a product keeps one figure where a factor is below its own last place', () => {
+    expect(fewestFigures([at('4', 1), at('3', null)], new Decimal('12'))).toBe(1)
+    expect(fewestFigures([at('4', 1), at('2.00', -2)], new Decimal('2'))).toBe(0)
+    const lost = quantity('30 g').minus(quantity('26 g')) // to tens, as 30 has one figure
+    expect(lost.toString()).toBe('0e1 g')
+    expect(lost.dividedBy(quantity('2.00 mL')).toString()).toBe('2 g/mL')
+    expect(quantity('13 g').dividedBy(lost).to('%').toString()).toBe('300 %')
   })
 
   it('a product of zero is as finely known as the zero, times the size of the other factor', () => {

@@ -1,6 +1,8 @@
 import { assessPreparation, planClass, planPreparation, type Recipe } from 'saltwright/preparation'
+import { exact, type Quantity, quantity } from 'saltwright/quantity'
 import { assessmentSheet, benchSheet, classCsv, preparationRoomSheet, type SheetFormat } from 'saltwright/report'
 import { describe, expect, it } from 'vitest'
+import { quantityText } from '../../src/report/sheet.js'
 import { alum, zincSulfate } from '../preparation/recipes.js'
 import { halfOfIt, normal, oxalate } from '../review/recipes.js'
 
@@ -184,6 +186,37 @@ describe('an assessment sheet', () => {
     'obtained              9.113 g  0.03169 mol',
     '- Invented.',
   ])('has the line "%s"', (line) => expect(assessmentSheet(assessment).split('\n')).toContain(line))
+
+  it('of a balance in whole grams shows no number as nothing, and no yield over 100 % as less', () => {
+    // 4 g of carbonate can give 4 · 246.47 / 84.313 = 11.69 g; 13 g are 111 %
+    const supplies = [{ substance: 'MgCO3', gross: '30 g', tare: '26 g' }] as const
+    const sheet = assessmentSheet(
+      assessPreparation(normal, { ...records, supplies, product: { gross: '120 g', tare: '107 g' } }),
+    )
+    for (const row of [
+      /^MgCO₃ +4 g +0\.05 mol/m,
+      /^theoretical +12 g /m,
+      /^obtained +13 g /m,
+      /^percent yield +110 %$/m,
+      /percent yield\s+110 %/,
+    ])
+      expect(sheet).toMatch(row)
+    expect(sheet).not.toMatch(/ -?0 (g|%)/)
+  })
+
+  it.each([
+    { q: quantity('30 g').minus(quantity('26 g')), is: '4 g' }, // rounds to no tens
+    { q: quantity('30 g').minus(quantity('30 g')), is: '0 g' },
+    { q: quantity('1.0').minus(exact('1.003')).to('%'), is: '-0.3 %' },
+    { q: quantity('111 %').times(quantity('1')), is: '110 %' },
+    { q: quantity('12345 g').times(quantity('1.000')), is: '12340 g' }, // to the even neighbour
+    { q: quantity('2.50e3 mL'), is: '2500 mL' },
+    { q: quantity('250 mL'), is: '250 mL' },
+    { q: quantity('100. mL'), is: '100 mL' },
+    { q: exact('100 g'), is: '100 g' },
+    { q: quantity('2e3'), is: '2000' },
+    { q: quantity('4 g').times(quantity('0.5')), is: '2 g' },
+  ])('writes $q as $is', ({ q, is }) => expect(quantityText({ quantity: q as Quantity })).toBe(is))
 
   it('says what to look at, the gravest first', () => {
     const over = assessPreparation(zincSulfate, { ...records, supplies: [], product: { mass: '12.62 g' } })

@@ -33,7 +33,10 @@ function changes(recipe: Recipe, times: number): readonly { readonly text: strin
     })
   const parts = <K extends 'supplies' | 'stages'>(key: K) =>
     (recipe[key] as unknown as readonly Part[]).flatMap((part, index) =>
-      within(part, (one) => ({ ...recipe, [key]: (recipe[key] as readonly unknown[]).with(index, one) }) as Recipe),
+      within(
+        part,
+        (one) => ({ ...recipe, [key]: recipe[key].map((other, at) => (at === index ? one : other)) }) as Recipe,
+      ),
     )
   return [
     ...within(
