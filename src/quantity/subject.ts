@@ -16,26 +16,54 @@ export function isNamed({ naming }: Node): boolean {
   return naming.symbol !== undefined || naming.label !== undefined
 }
 
+/** A symbol without its substance, which some carry in brackets: the `M` of `M(Zn)`. */
+export function bareSymbol({ symbol, of }: Naming): string | undefined {
+  const suffix = `(${of})`
+  return symbol?.endsWith(suffix) ? symbol.slice(0, -suffix.length) : symbol
+}
+
 /**
  * What each node of a graph is about: itself, or, for a change of unit and a rounding without a name of their own, what was converted or
- * rounded.
+ * rounded. A molar mass that was worked out twice is one molar mass, and that of an atom is its atomic weight.
  *
  * @param nodes - Operands before what is made from them.
  */
 export function subjectsOf(nodes: readonly Node[]): ReadonlyMap<Node, Node> {
   const subjects = new Map<Node, Node>()
+  const molarMasses: Node[] = []
   for (const node of nodes) {
-    const below = isForm(node) ? subjects.get(node.operands[0] as Node) : undefined
-    subjects.set(node, below !== undefined && addsNoName(node.naming, below.naming) ? below : node)
+    const below = isForm(node) || isOneAtom(node) ? subjects.get(node.operands[0] as Node) : undefined
+    const about = below !== undefined && addsNoName(node.naming, below.naming) ? below : node
+    const known = molarMasses.find((other) => isSameMolarMass(other, about))
+    if (about === node && known === undefined && isMolarMass(node)) molarMasses.push(node)
+    subjects.set(node, known ?? about)
   }
   return subjects
 }
 
+function isMolarMass({ rule, naming }: Node): boolean {
+  return rule === 'weightedSum' && naming.role === 'molar mass'
+}
+
+/** Whether a molar mass is that of an atom, which is no sum of anything. */
+function isOneAtom(node: Node): boolean {
+  const [weight, ...others] = node.operands
+  return isMolarMass(node) && others.length === 0 && (weight as Node).value.eq(node.value)
+}
+
+/** The same atomic weights for the same formula, and the same sum. */
+function isSameMolarMass(one: Node, other: Node): boolean {
+  if (!isMolarMass(other) || one.naming.of !== other.naming.of || one.unit !== other.unit) return false
+  const weights = other.operands
+  return (
+    one.value.eq(other.value) &&
+    one.operands.length === weights.length &&
+    one.operands.every((weight, index) => keyOf(weight) === keyOf(weights[index] as Node))
+  )
+}
+
 function addsNoName(outer: Naming, inner: Naming): boolean {
   if (outer.symbol === undefined && outer.label === undefined) return true
-  return (
-    outer.symbol === inner.symbol &&
-    outer.of === inner.of &&
-    (outer.symbol ?? outer.label) === (inner.symbol ?? inner.label)
-  )
+  const [symbol, below] = [bareSymbol(outer), bareSymbol(inner)]
+  return symbol === below && outer.of === inner.of && (symbol ?? outer.label) === (below ?? inner.label)
 }

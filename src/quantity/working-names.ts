@@ -1,7 +1,7 @@
 import type { Dimension } from './dimension.js'
 import type { Node } from './node.js'
 import type { Outline } from './outline.js'
-import { isNamed, type SubjectKey } from './subject.js'
+import { bareSymbol, isNamed, type SubjectKey } from './subject.js'
 import type { WorkingName } from './working-type.js'
 
 /** Symbols for results that have no name and need one: IUPAC Green Book, 3rd ed., chapter 2. */
@@ -45,9 +45,7 @@ export function workingNames({ quantities, lines }: Outline, last: SubjectKey): 
 function plainName(node: Node): WorkingName {
   const { symbol, label, of } = node.naming
   if (symbol === undefined && label !== undefined) return { symbol, index: undefined, of: undefined, label }
-  const suffix = `(${of})` // some symbols carry their substance already
-  const bare = symbol?.endsWith(suffix) ? symbol.slice(0, -suffix.length) : symbol
-  return { symbol: bare ?? symbols[node.dimension], index: undefined, of, label }
+  return { symbol: bareSymbol(node.naming) ?? symbols[node.dimension], index: undefined, of, label }
 }
 
 function spelled({ symbol, of, label }: WorkingName): string {

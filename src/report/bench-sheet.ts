@@ -4,6 +4,7 @@ import { brief } from './brief.js'
 import { findingLines } from './finding-lines.js'
 import { planKind, reportOf } from './guard.js'
 import { nameAmong, namesOf, wordsAmong } from './name-of.js'
+import { scalePieces } from './scale.js'
 import type { Block, Line, Piece, Sheet, SheetFormat, Step } from './sheet.js'
 import { stageNotes } from './stage-notes.js'
 import { writeSheet } from './write-sheet.js'
@@ -45,7 +46,7 @@ function benchSheetOf(plan: Plan): Sheet {
   const { recipe, scale } = plan
   return {
     title: recipe.title,
-    subtitle: ['Bench sheet for ', { quantity: scale.amount }, ' of ', { formula: scale.formula }],
+    subtitle: ['Bench sheet for ', ...scalePieces(plan, [' of ', { formula: scale.formula }])],
     blocks: [
       { kind: 'heading', text: 'Weigh and measure' },
       suppliesTable(plan),

@@ -1,11 +1,12 @@
 import { deferral, generalCautions } from '../cautions/general-cautions.js'
-import type { AidLine, ClassPlan, StoreLine } from '../preparation/index.js'
+import type { AidLine, ClassPlan, Plan, StoreLine } from '../preparation/index.js'
 import { type Quantity, roundTo } from '../quantity/index.js'
 import { brief } from './brief.js'
 import { type Cell, csvOf } from './csv.js'
 import { findingLines } from './finding-lines.js'
 import { classPlanKind, reportOf } from './guard.js'
 import { wordsAmong } from './name-of.js'
+import { scalePieces } from './scale.js'
 import type { Block, Line, Piece, Sheet, SheetFormat } from './sheet.js'
 import { writeSheet } from './write-sheet.js'
 
@@ -120,10 +121,23 @@ function sheetOf(plan: ClassPlan): Sheet {
 
 /** Every caution of any bench once, and what every list of cautions ends with. */
 function cautionLines({ benches, store }: ClassPlan): readonly Line[] {
-  const messages = benches.flatMap(({ plan }) => plan.cautions.filter(({ code }) => code !== 'deferral'))
   const pours = store.some(({ making }) => making?.stockIntoWater === true)
   const concentrated = pours ? [generalCautions['acid-into-water'].text] : []
-  return [...new Set([...concentrated, ...messages.map(({ message }) => message)]), deferral.text]
+  return [...new Set([...concentrated, ...ofAnyBench(benches)]), deferral.text]
+}
+
+/** Every caution once: what differs by its numbers only, such as the volume of a gas, as at the bench that makes the most. */
+function ofAnyBench(benches: ClassPlan['benches']): readonly string[] {
+  const plans = benches.map(({ plan }) => plan)
+  const [most, ...others] = plans.sort((a, b) => b.theoretical.amount.compare(a.theoretical.amount))
+  const cautions = (most as Plan).cautions.filter(({ code }) => code !== 'deferral')
+  return cautions.map(({ code, about, message }) => {
+    const alike = others.flatMap((plan) =>
+      plan.cautions.filter((other) => other.code === code && other.about === about),
+    )
+    const isOfMost = alike.length > 0 && alike.every((other) => other.message !== message)
+    return isOfMost ? `${message} This is at the bench that makes the most.` : message
+  })
 }
 
 function storeTable({ store, aids, benches }: ClassPlan): Block {
@@ -195,7 +209,7 @@ function benchTable({ benches }: ClassPlan): Block {
     numeric: names.map((_, index) => index + 2).concat(1, names.length + 2),
     rows: benches.map(({ name, plan }) => [
       name,
-      { quantity: brief(plan.scale.amount) },
+      scalePieces(plan),
       ...plan.supplies.map(({ measure }): Line => ({ quantity: measure })),
       { quantity: brief(plan.theoretical.mass) },
     ]),

@@ -3,7 +3,7 @@ import { exact, type Quantity, quantity } from 'saltwright/quantity'
 import { assessmentSheet, benchSheet, classCsv, preparationRoomSheet, type SheetFormat } from 'saltwright/report'
 import { describe, expect, it } from 'vitest'
 import { quantityText } from '../../src/report/sheet.js'
-import { alum, zincSulfate } from '../preparation/recipes.js'
+import { alum, doubleSaltAsPrinted, zincSulfate } from '../preparation/recipes.js'
 import { halfOfIt, normal, oxalate } from '../review/recipes.js'
 
 const formats = ['text', 'markdown', 'html', 'latex'] as const satisfies readonly SheetFormat[]
@@ -137,6 +137,47 @@ describe('a bench sheet', () => {
       supplies: [zincSulfate.supplies[0], { form: 'liquid', substance: 'H2SO4', density: '1.84 g/mL' }],
     }
     expect(benchSheet(planPreparation(liquid as Recipe))).toContain('H₂SO₄, liquid')
+  })
+})
+
+describe('the scale', () => {
+  it('heads a sheet as it was chosen, with the amount beside a mass', () => {
+    expect(benchSheet(planPreparation(normal)).split('\n')[1]).toBe('Bench sheet for 4.20 g of MgCO₃ (0.04981 mol)')
+    expect(benchSheet(planPreparation(zincSulfate)).split('\n')[1]).toBe('Bench sheet for 0.0400 mol of ZnSO₄·7H₂O')
+    expect(benchSheet(planPreparation(doubleSaltAsPrinted)).split('\n')[1]).toBe(
+      'Bench sheet for 0.05000 mol of (NH₄)₂Fe(SO₄)₂·6H₂O', // 13.9 g of the heptahydrate, 278.0 g/mol
+    )
+  })
+
+  it('stands so for each bench of a class', () => {
+    const benches = [
+      { name: 'Bench 1', scale: { mass: '4.20 g' } },
+      { name: 'Bench 2', scale: { amount: '0.0400 mol' } },
+    ] as const
+    const sheet = preparationRoomSheet(planClass(normal, benches))
+    expect(sheet).toMatch(/^Bench 1 +4\.20 g \(0\.04981 mol\)/m)
+    expect(sheet).toMatch(/^Bench 2 +0\.0400 mol /m)
+  })
+})
+
+describe('the cautions of a class', () => {
+  const cautionsOf = (...masses: readonly string[]): string => {
+    const benches = masses.map((mass, index) => ({ name: `Bench ${index + 1}`, scale: { mass } }))
+    return preparationRoomSheet(planClass(normal, benches)).split('Take care')[1]!.replaceAll(/\s+/g, ' ')
+  }
+
+  it('stand once, a gas with the volume of the bench that makes the most', () => {
+    const cautions = cautionsOf('2.20 g', '4.20 g', '3.20 g')
+    expect(cautions.match(/CO2, /g)).toHaveLength(1)
+    // 4.20 g / 84.313 g/mol = 0.0498 mol
+    expect(cautions).toMatch(/CO2, 0\.0498 mol, [^:]*: A gas is evolved.* This is at the bench that makes the most\./)
+  })
+
+  it('say nothing of the most where all make as much, or there is one bench', () => {
+    for (const cautions of [cautionsOf('4.20 g', '4.20 g'), cautionsOf('4.20 g')]) {
+      expect(cautions.match(/CO2, /g)).toHaveLength(1)
+      expect(cautions).not.toContain('makes the most')
+    }
   })
 })
 

@@ -1,5 +1,7 @@
 import katex from 'katex'
 import { describe, expect, it } from 'vitest'
+import { atomicWeight } from '../../src/element/index.js'
+import { molarMass } from '../../src/formula/index.js'
 import {
   antilogarithm,
   constant,
@@ -11,6 +13,7 @@ import {
   quantity,
   roundTo,
   squareRoot,
+  weightedSum,
   working,
 } from '../../src/quantity/index.js'
 import { writeWorking } from '../../src/report/working.js'
@@ -209,4 +212,34 @@ describe('what is refused', () => {
     { call: () => writeWorking(mass as never), code: 'report/not-a-working' },
     { call: () => writeWorking({ steps: [] } as never), code: 'report/not-a-working' },
   ])('$code', ({ call, code }) => expect(refusal(call).code).toBe(code))
+})
+
+describe('molar masses', () => {
+  const written = (q: Quantity): string => writeWorking(working(q))
+  const back = (formula: string, weights?: 'standard'): string =>
+    written(quantity('4.20 g').dividedBy(molarMass(formula)).times(molarMass(formula, { weights })))
+
+  it('that are one have one symbol and one line', () => {
+    expect(back('MgCO3').match(/Molar mass of MgCO3/g)).toHaveLength(1)
+    expect(back('MgCO3')).toContain('(4.20 g / M(MgCO3)) · M(MgCO3)')
+  })
+
+  it('that differ have two', () => {
+    expect(back('MgCO3', 'standard')).toContain('M₂(MgCO3) = ')
+    const made = (times: number) => weightedSum([{ times, of: atomicWeight('O') }])
+    const oxygen = { symbol: 'M', of: 'oxygen', label: 'molar mass of oxygen', role: 'molar mass' } as const
+    const both = quantity('1.00 g')
+      .dividedBy(made(2).named(oxygen))
+      .plus(quantity('1.00 g').dividedBy(made(3).named(oxygen)))
+    expect(written(both)).toContain('M₂(oxygen) = 3 · M(O)')
+  })
+
+  it('of an atom are its atomic weight, without a line', () => {
+    expect(back('Al')).not.toContain('Molar mass')
+    expect(back('Al')).toContain('(4.20 g / M(Al)) · M(Al)')
+    expect(written(molarMass('Al'))).toContain('26.982 g/mol')
+    expect(written(quantity('2.00 g').dividedBy(molarMass('H2')).named({ symbol: 'n', of: 'H2' }))).toContain(
+      'M(H2) = 2 · M(H)',
+    )
+  })
 })
