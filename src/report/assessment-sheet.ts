@@ -1,6 +1,6 @@
 import type { Assessment, UsedSupply } from '../preparation/index.js'
 import { buoyancyIgnored, type Explanation, type LossLine } from '../product/index.js'
-import { brief } from './brief.js'
+import { asKnown, briefEquivalents } from './brief.js'
 import { findingLines, numberPieces } from './finding-lines.js'
 import { assessmentKind, reportOf } from './guard.js'
 import { nameAmong, namesOf } from './name-of.js'
@@ -55,7 +55,7 @@ function assessmentSheetOf(assessment: Assessment): Sheet {
       { kind: 'notes', lines: [basisLine(assessment)] },
       { kind: 'heading', text: 'Where it went' },
       lossTable(assessment.losses),
-      ...notesUnder('Look at', findingLines(findings)),
+      ...notesUnder('Look at', findingLines(findings, asKnown)),
       ...notesUnder('What would explain it', explanations.map(explanationLine)),
       ...notesUnder('Origin', [`Relative atomic masses: ${atomicWeights}.`, buoyancyIgnored, ...(records.notes ?? [])]),
     ],
@@ -77,9 +77,9 @@ function usedTable(used: readonly UsedSupply[]): Block {
     numeric: [1, 2, 3],
     rows: used.map((supply) => [
       nameAmong(supply, used),
-      { quantity: brief(supply.measure) },
-      { quantity: brief(supply.amount) },
-      supply.excess === undefined ? 'not needed' : { quantity: brief(supply.excess.equivalents, 3) },
+      { quantity: asKnown(supply.measure) },
+      { quantity: asKnown(supply.amount) },
+      supply.excess === undefined ? 'not needed' : { quantity: briefEquivalents(supply.excess.equivalents) },
       supply.recorded ? 'recorded' : 'as planned',
     ]),
   }
@@ -87,11 +87,11 @@ function usedTable(used: readonly UsedSupply[]): Block {
 
 function yieldTable({ theoretical, actual, percentYield, correctedYield }: Assessment): Block {
   const rows: (readonly Line[])[] = [
-    ['theoretical', { quantity: theoretical.mass }, { quantity: brief(theoretical.amount) }],
-    ['obtained', { quantity: actual.mass }, { quantity: brief(actual.amount) }],
-    ['percent yield', { quantity: percentYield }, ''],
+    ['theoretical', { quantity: asKnown(theoretical.mass) }, { quantity: asKnown(theoretical.amount) }],
+    ['obtained', { quantity: actual.mass }, { quantity: asKnown(actual.amount) }],
+    ['percent yield', { quantity: asKnown(percentYield) }, ''],
   ]
-  if (correctedYield !== undefined) rows.push(['corrected for purity', { quantity: correctedYield }, ''])
+  if (correctedYield !== undefined) rows.push(['corrected for purity', { quantity: asKnown(correctedYield) }, ''])
   return { kind: 'table', head: ['', 'mass', 'amount'], numeric: [1, 2], rows }
 }
 
@@ -108,13 +108,16 @@ function lossTable(losses: readonly LossLine[]): Block {
     numeric: [1, 2],
     rows: losses.map(({ item, mass, share, kind }) => [
       item,
-      mass === undefined ? 'not known' : { quantity: brief(mass) },
-      share === undefined ? '' : { quantity: brief(share, 3) },
+      mass === undefined ? 'not known' : { quantity: asKnown(mass) },
+      share === undefined ? '' : { quantity: asKnown(share) },
       kind === 'estimate' && mass !== undefined ? 'estimate' : '',
     ]),
   }
 }
 
 function explanationLine({ support, message, numbers }: Explanation): Line {
-  return [`${support === 'supported' ? 'The numbers speak for it' : 'Possible'}: ${message}`, ...numberPieces(numbers)]
+  return [
+    `${support === 'supported' ? 'The numbers speak for it' : 'Possible'}: ${message}`,
+    ...numberPieces(numbers, asKnown),
+  ]
 }

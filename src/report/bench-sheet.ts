@@ -1,6 +1,6 @@
 import type { CoolingEstimate, Plan, PlannedStage, PlannedSupply, Portion } from '../preparation/index.js'
 import type { GasVolume } from '../product/index.js'
-import { brief } from './brief.js'
+import { brief, briefEquivalents } from './brief.js'
 import { findingLines } from './finding-lines.js'
 import { planKind, reportOf } from './guard.js'
 import { nameAmong, namesOf, wordsAmong } from './name-of.js'
@@ -80,7 +80,7 @@ function supplyRow(supply: PlannedSupply, supplies: readonly PlannedSupply[]): r
     { quantity: supply.measure },
     takenOf(supply),
     { quantity: brief(supply.amount) },
-    supply.excess === undefined ? 'not needed' : { quantity: brief(supply.excess.equivalents, 3) },
+    supply.excess === undefined ? 'not needed' : { quantity: briefEquivalents(supply.excess.equivalents) },
   ]
 }
 
@@ -166,7 +166,7 @@ function removedLine(stage: string, { formula, amount }: Portion): Line {
 function gasLine({ gas, amount, volume, temperature, pressure }: GasVolume): Line {
   return [
     'Gas: ',
-    { quantity: brief(amount) },
+    { quantity: brief(amount, 3) },
     ' of ',
     { formula: gas },
     ', about ',

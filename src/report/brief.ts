@@ -10,3 +10,13 @@ export function brief<D extends Dimension>(q: Quantity<D>, figures: number = sho
   const known = q.significantFigures
   return known !== null && known <= figures ? q : roundTo(q, { figures })
 }
+
+/** A quantity as an assessment shows it: what rests on a reading with the figures that it has, a bare plan briefly. */
+export function asKnown<D extends Dimension>(q: Quantity<D>): Quantity<D> {
+  return q.significantFigures === null ? brief(q) : q
+}
+
+/** Equivalents, wherever they stand. */
+export function briefEquivalents(q: Quantity): Quantity {
+  return brief(q, 3)
+}

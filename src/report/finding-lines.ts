@@ -1,5 +1,6 @@
 import type { Finding } from '../preparation/index.js'
-import { brief } from './brief.js'
+import type { Quantity } from '../quantity/index.js'
+import { brief, briefEquivalents } from './brief.js'
 import type { Line, Piece } from './sheet.js'
 
 const words: Readonly<Record<Finding['severity'], string>> = {
@@ -8,20 +9,26 @@ const words: Readonly<Record<Finding['severity'], string>> = {
   remark: 'Note',
 }
 
+/** With how many figures a number is shown. */
+type Show = (q: Quantity) => Quantity
+
 /** Findings as lines, the gravest first, each with the numbers behind it. */
-export function findingLines(findings: readonly Finding[]): readonly Line[] {
+export function findingLines(findings: readonly Finding[], show: Show = brief): readonly Line[] {
   const order = Object.keys(words)
   const sorted = [...findings].sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity))
-  return sorted.map(({ severity, message, numbers }) => [`${words[severity]}: ${message}`, ...numberPieces(numbers)])
+  return sorted.map(({ severity, message, numbers }) => [
+    `${words[severity]}: ${message}`,
+    ...numberPieces(numbers, show),
+  ])
 }
 
-/** The numbers behind a sentence, in brackets. */
-export function numberPieces(numbers: Finding['numbers']): readonly Piece[] {
+/** The numbers behind a sentence, in brackets; as the rest of the sheet shows them. */
+export function numberPieces(numbers: Finding['numbers'], show: Show): readonly Piece[] {
   const entries = Object.entries(numbers)
   if (entries.length === 0) return []
   const pieces = entries.flatMap(([name, quantity], index): Piece[] => [
     `${index === 0 ? '' : ', '}${spoken(name)} `,
-    { quantity: brief(quantity) },
+    { quantity: name === 'equivalents' ? briefEquivalents(quantity) : show(quantity) },
   ])
   return [' (', ...pieces, ')']
 }

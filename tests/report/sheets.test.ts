@@ -106,6 +106,14 @@ describe('a bench sheet', () => {
     expect(textOf(zincSulfate)).not.toMatch(/goes? on|take away/i)
   })
 
+  it('shows one number in one way', () => {
+    const sheet = benchSheet(planPreparation(oxalate))
+    expect(sheet).toContain('equivalents 1.00,')
+    expect(sheet).not.toContain('1.000')
+    const gas = benchSheet(planPreparation(normal))
+    expect(gas.match(/0\.0498 mol/g)).toHaveLength(2) // under what to expect, and in the caution
+  })
+
   it('lists what is taken away with commas, and says before which stage', () => {
     const stages = oxalate.stages.map((stage) =>
       stage.name === 'Oxidise' ? { ...stage, removes: ['H2SO4', '(NH4)2SO4', 'H2C2O4'] } : stage,
@@ -129,7 +137,7 @@ describe('a bench sheet', () => {
 
   it('shows gas, what only clears a leftover, a pure liquid, and notes', () => {
     const sheet = benchSheet(planPreparation(alum))
-    expect(sheet).toContain('- Gas: 0.03750 mol of H₂, about 0.930 L at 25 °C and 100 kPa.')
+    expect(sheet).toContain('- Gas: 0.0375 mol of H₂, about 0.930 L at 25 °C and 100 kPa.')
     expect(sheet).toContain('This only removes the KOH left from before.')
     expect(sheet).toContain('- Note: Part of the H2SO4 first removes')
     const liquid = {
@@ -227,6 +235,26 @@ describe('an assessment sheet', () => {
     'obtained              9.113 g  0.03169 mol',
     '- Invented.',
   ])('has the line "%s"', (line) => expect(assessmentSheet(assessment).split('\n')).toContain(line))
+
+  it('shows a recorded mass with all its digits, and one number in one way', () => {
+    const supplies = [{ substance: 'MgCO3', gross: '14.1412 g', tare: '10.0000 g' }] as const
+    const sheet = assessmentSheet(
+      assessPreparation(normal, { ...records, supplies, product: { gross: '23.3000 g', tare: '11.204 g' } }),
+    )
+    // 4.1412 g · 246.47 / 84.313 = 12.106 g; 12.096 g of it are 99.92 %
+    expect(sheet).toMatch(/^MgCO₃ +4\.1412 g /m)
+    expect(sheet.match(/12\.096 g/g)).toHaveLength(2)
+    expect(sheet.match(/12\.106 g/g)).toHaveLength(2)
+    expect(sheet.match(/99\.920 %/g)).toHaveLength(2)
+    expect(sheet).not.toMatch(/12\.1[01]? g|99\.92? %/)
+  })
+
+  it('says in findings and explanations what stands in the tables', () => {
+    const over = assessPreparation(normal, { ...records, supplies: [], product: { mass: '12.9876 g' } })
+    const sheet = assessmentSheet(over)
+    expect(sheet.match(/12\.9876 g/g)).toHaveLength(3) // obtained, recovered, and where the yield is over 100 %
+    expect(sheet).not.toMatch(/12\.99 g/)
+  })
 
   it('of a balance in whole grams shows no number as nothing, and no yield over 100 % as less', () => {
     // 4 g of carbonate can give 4 · 246.47 / 84.313 = 11.69 g; 13 g are 111 %
