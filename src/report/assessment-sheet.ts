@@ -1,6 +1,6 @@
 import type { Assessment, UsedSupply } from '../preparation/index.js'
 import { buoyancyIgnored, type Explanation, type LossLine } from '../product/index.js'
-import { asKnown, briefEquivalents } from './brief.js'
+import { asKnown, brief, briefEquivalents } from './brief.js'
 import { findingLines, numberPieces } from './finding-lines.js'
 import { assessmentKind, reportOf } from './guard.js'
 import { nameAmong, namesOf } from './name-of.js'
@@ -75,13 +75,17 @@ function usedTable(used: readonly UsedSupply[]): Block {
     kind: 'table',
     head: ['', 'used', 'amount', 'equivalents', ''],
     numeric: [1, 2, 3],
-    rows: used.map((supply) => [
-      nameAmong(supply, used),
-      { quantity: asKnown(supply.measure) },
-      { quantity: asKnown(supply.amount) },
-      supply.excess === undefined ? 'not needed' : { quantity: briefEquivalents(supply.excess.equivalents) },
-      supply.recorded ? 'recorded' : 'as planned',
-    ]),
+    rows: used.map((supply) => {
+      const { measure, amount, excess, recorded } = supply
+      const shown = recorded ? asKnown : brief
+      return [
+        nameAmong(supply, used),
+        { quantity: shown(measure) },
+        { quantity: shown(amount) },
+        excess === undefined ? 'not needed' : { quantity: briefEquivalents(excess.equivalents) },
+        recorded ? 'recorded' : 'as planned',
+      ]
+    }),
   }
 }
 

@@ -64,13 +64,7 @@ const lastDigits = 1e-12
 /** What a given number is called: the scale by its own name, whatever it stands for in the answer; an assay after what is weighed. */
 function labelIn(plan: Plan, q: Quantity): string {
   const chosen = chosenMass(plan) ?? plan.scale.amount
-  if (chosen.input === q.input) return called(chosen) + partOf(plan)
+  if (chosen.input === q.input) return called(chosen)
   const weighed = plan.supplies.find(({ assay }) => assay !== undefined && assay.input === q.input)
   return weighed === undefined ? called(q) : `assay of ${weighed.taken}`
-}
-
-/** Where only a part of the solution goes on, what is chosen is counted in that part. */
-function partOf({ recipe: { stages, scale }, product }: Plan): string {
-  if (scale?.of === product.formula || (scale?.amount ?? scale?.mass) === undefined) return ''
-  return stages.some(({ aliquot }) => aliquot !== undefined) ? ' in the part that goes on' : ''
 }

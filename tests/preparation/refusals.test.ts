@@ -409,7 +409,7 @@ describe('what was expected is said in words', () => {
     { change: washed('three'), expected: 'a whole number' },
     { change: washed(1.5), expected: 'a whole number' },
     { change: washed(0), expected: 'above 0' },
-    { change: washed(1e300), expected: `a number of at most ${Number.MAX_SAFE_INTEGER}` },
+    { change: washed(1e300), expected: `at most ${Number.MAX_SAFE_INTEGER}` },
     { change: { title: '' }, expected: 'something that is not empty' },
     { change: { title: 'x'.repeat(2001) }, expected: 'text no longer than 2000' },
     { change: { stages: Array.from({ length: 51 }, () => dissolve) }, expected: 'a list no longer than 50' },

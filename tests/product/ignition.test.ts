@@ -119,7 +119,7 @@ describe('water of crystallisation', () => {
       )
     expect(hydrates('0.0812 g')).toEqual([]) // 0.9188 / 18.015 by 0.0812 / 159.60 are 100.2
     expect(hydrates('0.0814 g')).toEqual(['100', '99']) // 99.98
-    expect(hydrates('1.0100 g')).toEqual(['0', '1']) // below zero
+    expect(hydrates('1.0100 g')).toEqual(['0', '0.5', '1']) // below zero
   })
 })
 

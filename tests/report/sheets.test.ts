@@ -108,7 +108,7 @@ describe('a bench sheet', () => {
 
   it('shows one number in one way', () => {
     const sheet = benchSheet(planPreparation(oxalate))
-    expect(sheet).toContain('equivalents 1.00,')
+    expect(sheet).toMatch(/H₂C₂O₄, 1\.50 mol\/L +0\.01250 mol +1\.00\n/)
     expect(sheet).not.toContain('1.000')
     const gas = benchSheet(planPreparation(normal))
     expect(gas.match(/0\.0498 mol/g)).toHaveLength(2) // under what to expect, and in the caution

@@ -112,13 +112,9 @@ describe('what is given with a question', () => {
     expect(givenWith(oxalate, 'amount-of-H2O2')).toContain('chosen moles of H2O2 per mole of (NH4)2Fe(SO4)2·6H2O 2')
   })
 
-  it('is the part that goes on; a scale before it is counted in that part', () => {
-    const given = givenWith(halfOfIt, 'mass-of-Al')
-    expect(given).toEqual([
-      'chosen mass of Al in the part that goes on 1.000 g',
-      'part that goes on to "Neutralise" 0.5',
-    ])
-    expect(posed(halfOfIt, ['mass-of-Al'])[0]?.answer).toBe('2.000 g')
+  it('is the part that goes on, but not with what goes in before it', () => {
+    expect(givenWith(halfOfIt, 'theoretical-yield')).toContain('part that goes on to "Neutralise" 0.5')
+    expect(givenWith(halfOfIt, 'amount-of-Al')).toEqual(['chosen mass of Al 1.000 g'])
     const ofProduct = { ...halfOfIt, scale: { of: 'KAl(SO4)2·12H2O', amount: '0.0300 mol' } }
     expect(givenWith(ofProduct, 'mass-of-Al')[0]).toBe('chosen amount of KAl(SO4)2·12H2O 0.0300 mol')
   })
@@ -170,7 +166,7 @@ describe('what is not asked', () => {
     const impure: Recipe = { ...normal, supplies: [{ ...carbonate, assay: '98 %' } as RecipeSupply, acid] }
     expect(ids(impure)).toContain('mass-of-MgCO3')
     expect(ids({ ...normal, scale: { of: 'MgCO3', mass: '0.00420 kg' } })).not.toContain('mass-of-MgCO3')
-    expect(ids(halfOfIt)).toContain('mass-of-Al')
+    expect(ids(halfOfIt)).not.toContain('mass-of-Al')
   })
 
   it('no wrong answer is nothing', () => {
