@@ -32,13 +32,18 @@ export function subjectsOf(nodes: readonly Node[]): ReadonlyMap<Node, Node> {
   const subjects = new Map<Node, Node>()
   const molarMasses: Node[] = []
   for (const node of nodes) {
-    const below = isForm(node) || isOneAtom(node) ? subjects.get(node.operands[0] as Node) : undefined
-    const about = below !== undefined && addsNoName(node.naming, below.naming) ? below : node
+    const about = subjectBelow(node, subjects)
     const known = molarMasses.find((other) => isSameMolarMass(other, about))
     if (about === node && known === undefined && isMolarMass(node)) molarMasses.push(node)
     subjects.set(node, known ?? about)
   }
   return subjects
+}
+
+/** What a form is a form of, where it adds no name of its own; else the node. */
+function subjectBelow(node: Node, subjects: ReadonlyMap<Node, Node>): Node {
+  const below = isForm(node) || isOneAtom(node) ? subjects.get(node.operands[0] as Node) : undefined
+  return below !== undefined && addsNoName(node.naming, below.naming) ? below : node
 }
 
 function isMolarMass({ rule, naming }: Node): boolean {
