@@ -69,13 +69,23 @@ export const readability = { mass: '0.001 g', volume: '0.1 mL' } as const
 
 /** What the vessel, or else the balance or the cylinder of the bench, can show of a mass or volume. */
 function shownMeasure(
-  { instruments }: Recipe,
+  recipe: Recipe,
   taken: PlannedSupply['exactMeasure'],
   vessel: Vessel | undefined,
 ): PlannedSupply['measure'] {
-  if (vessel !== undefined && vessel.step === undefined) return taken
-  if (taken.dimension === 'mass') return shown(taken, chosen(instruments?.balance ?? readability.mass, 'mass'))
-  return shown(taken, vessel?.step ?? chosen(instruments?.cylinder ?? readability.volume, 'volume'))
+  const step = readingStep(recipe, taken, vessel)
+  return step === undefined ? taken : shown(taken as Quantity<'mass'>, step as Quantity<'mass'>)
+}
+
+/** The step of what a mass or volume is taken with; none where a vessel holds one volume only. */
+export function readingStep(
+  { instruments }: Recipe,
+  taken: PlannedSupply['exactMeasure'],
+  vessel: Vessel | undefined,
+): PlannedSupply['measure'] | undefined {
+  if (vessel !== undefined) return vessel.step
+  if (taken.dimension === 'mass') return chosen(instruments?.balance ?? readability.mass, 'mass')
+  return chosen(instruments?.cylinder ?? readability.volume, 'volume')
 }
 
 /** Fewer digits than are worked with, so that a tie is still one when a mass was divided by its molar mass and multiplied again. */

@@ -27,6 +27,7 @@ const onNothing =
 const roundingAdvice: Readonly<Record<RoundingRemark['kind'], string>> = {
   'too many figures': 'It has more figures than the numbers that went in can carry: which of them has the fewest?',
   'too few figures': 'It could be given to more figures: how many do the numbers that went in have?',
+  'not a multiple': 'To which steps is it to be rounded? It is no multiple of them.',
   'other tie rule': 'For a lone 5 at the end this course rounds by the other rule.',
   'cut off': 'Look at the digit after the last one: is it rounded, or cut off?',
   'rounded away': 'The last digit is one off: was something rounded on the way?',

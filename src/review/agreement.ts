@@ -1,6 +1,7 @@
 import type { Decimal } from '../decimal.js'
+import { roundingOf } from '../quantity/figures.js'
 import { type Quantity, type RoundTo, roundTo, type TieRule } from '../quantity/index.js'
-import { roundToPlace } from '../quantity/rounding.js'
+import { roundDecimal, roundingPlace, roundToPlace } from '../quantity/rounding.js'
 import { figuresAt } from '../quantity/significance.js'
 import type { Statement } from './statement.js'
 
@@ -16,6 +17,8 @@ export type RoundingRemarkKind =
   | 'too many figures'
   /** Fewer figures than the inputs justify, or than asked for. */
   | 'too few figures'
+  /** Rounded to its digits, not to the multiples of the place asked for, such as 0.05. */
+  | 'not a multiple'
   /** Rounded by the other rule for a lone 5. */
   | 'other tie rule'
   /** Cut off after the last digit, not rounded. */
@@ -43,6 +46,8 @@ export interface Exactness {
   readonly figures?: RequiredFigures | undefined
   /** The place to which an instrument shows it: a statement to it is never too short. */
   readonly readableTo?: number | undefined
+  /** The step of that instrument: the right value rounded to it by either rule is right, unless so many figures or a place are asked for. */
+  readonly step?: Quantity | undefined
 }
 
 /** That an answer has the right value: as it should be, or with a remark on its digits. */
@@ -55,6 +60,42 @@ const bothRules: readonly TieRule[] = ['half-even', 'half-up']
 
 /** Compares an answer with the right value in its unit; undefined where the value itself differs. */
 export function agreementOf(right: Quantity, statement: Statement, exactness: Exactness): Agreement | undefined {
+  const byDigits = agreementByDigits(right, statement, exactness)
+  if (byDigits !== undefined && byDigits.remark === undefined) return byDigits
+  return agreementBySteps(right, statement, exactness) ?? byDigits
+}
+
+/** By the steps of an instrument, or by those that are asked for: there, not to the digits, is where a value is rounded. */
+function agreementBySteps(right: Quantity, statement: Statement, exactness: Exactness): Agreement | undefined {
+  const { figures, step, ties } = exactness
+  if (typeof figures !== 'object') return step && asMultiple(step.to(right.unit as never).value, right, statement)
+  const asked = stepAsked(figures)
+  return asked && asMultiple(asked, right, statement, ties)
+}
+
+/** A value rounded to the multiples of a step; written to more digits than the step has, it says more than it can. */
+function asMultiple(
+  step: Decimal,
+  { value }: Quantity,
+  { value: stated, places }: Statement,
+  ties?: TieRule,
+): Agreement | undefined {
+  const [rule, other] = bothRules.filter((each) => roundDecimal(value, { step, ties: each }).eq(stated))
+  const [finest] = places as readonly [number]
+  const last = roundingPlace(value, { step, ties: 'half-even' })
+  if (rule === undefined || finest > last) return undefined
+  const figures = { stated: figuresAt(stated, finest), right: figuresAt(stated, last) }
+  if (finest < Math.min(last, 0)) return { remark: { kind: 'too many figures', ...figures } }
+  const isAccepted = other !== undefined || ties === undefined || ties === rule
+  return { remark: isAccepted ? undefined : { kind: 'other tie rule', ...figures, rule } }
+}
+
+function stepAsked(figures: RoundTo): Decimal | undefined {
+  const rounding = roundingOf(figures)
+  return 'step' in rounding ? rounding.step : undefined
+}
+
+function agreementByDigits(right: Quantity, statement: Statement, exactness: Exactness): Agreement | undefined {
   const { places } = statement
   if (isFarOff(right, statement)) return undefined
   const accepted = exactness.ties === undefined ? bothRules : [exactness.ties]
@@ -124,7 +165,11 @@ function figuresRemark(
   const { fewest, most } = boundsOf(right, stated, figures)
   if (most !== null && count > most) return { kind: 'too many figures', stated: count, right: most }
   const isEnough = count >= fewest || (readableTo !== undefined && place <= readableTo)
-  return isEnough ? undefined : { kind: 'too few figures', stated: count, right: most ?? fewest }
+  if (!isEnough) return { kind: 'too few figures', stated: count, right: most ?? fewest }
+  const step = typeof figures === 'object' ? stepAsked(figures) : undefined
+  return step === undefined || stated.mod(step).isZero()
+    ? undefined
+    : { kind: 'not a multiple', stated: count, right: most }
 }
 
 interface Bounds {

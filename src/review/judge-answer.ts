@@ -78,8 +78,8 @@ type Judged = Pick<AnswerReview, 'status' | 'follows'> & { readonly review: Revi
 
 /** Against the plan; if that does not agree, against what follows from earlier answers. */
 function judged(question: QuantityQuestion, stated: string, earlier: readonly Earlier[], options: FullOptions): Judged {
-  const full = { ...options, readableTo: question.readableTo }
-  const { expected } = question
+  const { expected, readableTo, step } = question
+  const full = { ...options, readableTo, step }
   if (agrees(expected, stated, full))
     return { status: 'right', follows: [], review: reviewWith(expected, stated, full) }
   const carried = carriedOn(expected, earlier)

@@ -1,6 +1,6 @@
 import type { Dimension, Quantity, Unit } from '../quantity/index.js'
 import { unitsOf } from '../quantity/unit.js'
-import { agreementOf } from './agreement.js'
+import { agreementOf, type Exactness } from './agreement.js'
 import type { Statement } from './statement.js'
 
 /** That the unit of an answer is missing or another one. */
@@ -14,8 +14,11 @@ export interface UnitRemark {
 }
 
 /** What is to be said of the unit of an answer whose number is right in another one; undefined where it is in none. */
-export function unitRemark(right: Quantity, statement: Statement): UnitRemark | undefined {
-  const unit = likelyUnits(right).find((each) => each !== statement.unit && isRightIn(right, statement, each))
+export function unitRemark(right: Quantity, statement: Statement, step?: Quantity): UnitRemark | undefined {
+  const exactness = { figures: 'any', step } as const
+  const unit = likelyUnits(right).find(
+    (each) => each !== statement.unit && isRightIn(right, statement, each, exactness),
+  )
   return unit && remarkOn(statement, unit)
 }
 
@@ -29,7 +32,7 @@ function likelyUnits({ unit, dimension }: Quantity): readonly Unit[] {
   return [unit, ...unitsOf(dimension as Dimension).filter((other) => other !== unit)]
 }
 
-function isRightIn(right: Quantity, statement: Statement, unit: Unit): boolean {
-  const agreement = agreementOf(right.to(unit as never), statement, { figures: 'any' })
+function isRightIn(right: Quantity, statement: Statement, unit: Unit, exactness: Exactness): boolean {
+  const agreement = agreementOf(right.to(unit as never), statement, exactness)
   return agreement !== undefined && agreement.remark === undefined
 }

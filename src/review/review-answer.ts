@@ -78,7 +78,7 @@ export function reviewAnswer(expected: Quantity, stated: string | Quantity, opti
 }
 
 /** Options as worksheets have them: they also know what the instrument shows. */
-export type FullOptions = ReviewOptions & Pick<Exactness, 'readableTo'>
+export type FullOptions = ReviewOptions & Pick<Exactness, 'readableTo' | 'step'>
 
 /** Reviews an answer with checked options. */
 export function reviewWith(expected: Quantity, stated: string | Quantity, options: FullOptions): Review {
@@ -135,7 +135,7 @@ function findingsOf(
     const candidates = isOff(agreement) ? candidatesFor(right, statement, options) : []
     return { ...plain, verdict: 'rounding', rounding: agreement.remark, candidates }
   }
-  const unit = unitRemark(right, statement)
+  const unit = unitRemark(right, statement, options.step)
   const candidates = candidatesFor(right, statement, options)
   if (unit !== undefined) return { ...plain, verdict: 'unit', unit, candidates }
   const verdict = candidates.length > 0 ? 'slip' : 'unexplained'

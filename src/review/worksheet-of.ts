@@ -1,5 +1,6 @@
 import { deepFreeze } from '../preparation/freeze.js'
 import type { Plan, PlannedSupply } from '../preparation/index.js'
+import { readingStep } from '../preparation/planned-supply.js'
 import type { Quantity } from '../quantity/index.js'
 import { checkObject } from './check-options.js'
 import { checkAssessment, checkPlan } from './check-plan.js'
@@ -45,7 +46,7 @@ export function worksheetOf(plan: Plan, options: WorksheetOptions = {}): Workshe
   const { theoretical } = assessment ?? plan
   const { formula, molarMass } = plan.product
   const questions: readonly Question[] = [
-    ...plan.supplies.flatMap((supply) => supplyQuestions(supply, plan)),
+    ...plan.supplies.flatMap((supply) => supplyQuestions(plan, supply)),
     ...limitingQuestion(plan, (assessment ?? plan).limiting),
     asked('molar-mass-of-product', `What is the molar mass of ${formula}?`, molarMass),
     asked('theoretical-amount', `How many moles of ${formula} can there be at most?`, theoretical.amount),
@@ -87,23 +88,20 @@ function lazyContext(plan: Plan, options: WorksheetOptions): ReviewContext {
   }
 }
 
-function asked(id: string, asks: string, expected: Quantity, readableTo?: number): QuantityQuestion {
-  return { kind: 'quantity', id, asks, expected, readableTo }
+function asked(id: string, asks: string, expected: Quantity): QuantityQuestion {
+  return { kind: 'quantity', id, asks, expected, readableTo: undefined }
 }
 
-function supplyQuestions(supply: PlannedSupply, plan: Plan): readonly QuantityQuestion[] {
-  const { substance, name, taken, by, amount, exactMeasure, measure } = supply
+function supplyQuestions(plan: Plan, supply: PlannedSupply): readonly QuantityQuestion[] {
+  const { substance, name, taken, by, amount, exactMeasure, measure, vessel } = supply
   const stage = goesInTwice(supply, plan) ? ` for the stage "${supply.stage}"` : ''
   const as = taken === substance || taken === name ? '' : `, as ${taken}`
+  const readableTo = measure.input?.writtenPlace
+  const step = readingStep(plan.recipe, exactMeasure, vessel)
   const [what, of, verb] = by === 'weigh' ? ['mass', taken, 'weighed'] : ['volume', substance, 'measured out']
   return [
     asked(`amount-of-${substance}`, `What amount of ${substance} is taken${stage}?`, amount),
-    asked(
-      `${what}-of-${of}`,
-      `What ${what} of ${name} is ${verb}${stage}${as}?`,
-      exactMeasure,
-      measure.input?.writtenPlace,
-    ),
+    { ...asked(`${what}-of-${of}`, `What ${what} of ${name} is ${verb}${stage}${as}?`, exactMeasure), readableTo, step },
   ]
 }
 

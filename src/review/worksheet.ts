@@ -14,6 +14,8 @@ export interface QuantityQuestion {
   readonly expected: Quantity
   /** Exponent of ten of the last digit that the instrument shows; absent where none is read. */
   readonly readableTo: number | undefined
+  /** The step of what it is weighed or measured with: the right answer rounded to it is right as well. Absent where none is read. */
+  readonly step?: Quantity | undefined
 }
 
 /** A question whose answer is one of several substances. */
