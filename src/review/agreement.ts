@@ -99,8 +99,8 @@ function agreementByDigits(right: Quantity, statement: Statement, exactness: Exa
   const { places } = statement
   if (isFarOff(right, statement)) return undefined
   const accepted = exactness.ties === undefined ? bothRules : [exactness.ties]
-  const at = places.find((place) => ruleThatGives(right.value, statement.value, place, accepted) !== undefined)
-  if (at !== undefined) return { remark: figuresRemark(right, statement.value, at, exactness) }
+  const fitting = places.filter((place) => ruleThatGives(right.value, statement.value, place, accepted) !== undefined)
+  if (fitting.length > 0) return { remark: kindestRemark(right, statement, fitting, exactness) }
   const remark = [otherRule, beyondJustified, oneOff]
     .map((look) => look(right, statement.value, places[0] as number))
     .find((found) => found !== undefined)
@@ -150,6 +150,17 @@ function oneOff(right: Quantity, stated: Decimal, place: number): RoundingRemark
 
 function figuresOf(right: Quantity, stated: Decimal, place: number): Pick<RoundingRemark, 'stated' | 'right'> {
   return { stated: figuresAt(stated, place), right: right.significantFigures }
+}
+
+/** Nothing where one reading of the zeros that end a whole number has the right figures, else what is said of the finest. */
+function kindestRemark(
+  right: Quantity,
+  { value: stated, coarsest }: Statement,
+  fitting: readonly number[],
+  exactness: Exactness,
+): RoundingRemark | undefined {
+  const remarks = [...fitting, coarsest].map((place) => figuresRemark(right, stated, place, exactness))
+  return remarks.includes(undefined) ? undefined : remarks[0]
 }
 
 /** What is to be said of the figures of an answer whose value is right. */

@@ -27,7 +27,7 @@ export interface ReviewOptions {
   readonly figures?: RequiredFigures | undefined
   /** The course's own atomic weights: an answer that was worked out with them agrees. Those of the calculation unless said. */
   readonly weights?: AtomicWeights | undefined
-  /** What trailing zeros of a whole number in the answer mean; both readings are accepted unless said. */
+  /** What trailing zeros of a whole number in the answer mean; both readings are accepted unless they are said to be significant. */
   readonly wholeNumberZeros?: WholeNumberZeros | undefined
   /** What else was at hand, and may have been taken by mistake. Nothing unless said. */
   readonly context?: ReviewContext | undefined

@@ -24,6 +24,8 @@ export interface Statement {
   readonly dimension: Dimension
   /** Exponents of ten that its last digit may have, the finest first: several where trailing zeros of a whole number leave it open. */
   readonly places: readonly number[]
+  /** Exponent of ten of its last digit, zeros at the end of a whole number taken for placeholders all of them. */
+  readonly coarsest: number
 }
 
 /** Reads an answer: text, or a quantity. */
@@ -31,7 +33,8 @@ export function readStatement(stated: unknown, zeros: WholeNumberZeros | undefin
   const quantity = isQuantity(stated) ? stated : readText(stated, zeros)
   const { unit, dimension } = quantity
   const places = placesOf(quantity)
-  return { quantity, value: shownValue(quantity, places), unit, dimension, places }
+  const coarsest = quantity.input?.writtenPlace ?? (places[0] as number)
+  return { quantity, value: shownValue(quantity, places), unit, dimension, places, coarsest }
 }
 
 /** The number as it is shown: what was worked out is stated to its significant digits. */

@@ -53,6 +53,29 @@ describe('the verdict on a value that is right', () => {
     expect(review.rounding?.kind).toBe(kind)
   })
 
+  it.each<{ of: string; stated: string; found: string; options?: ReviewOptions }>([
+    { of: '6.91 g', stated: '6910 mg', found: 'agrees' },
+    { of: '6.91 g', stated: '6910 mg', found: 'agrees', options: { wholeNumberZeros: 'placeholders' } },
+    { of: '6.91 g', stated: '6910 mg', found: 'agrees', options: { figures: { figures: 3 } } },
+    { of: '6.91 g', stated: '6910 mg', found: 'too many figures', options: { wholeNumberZeros: 'significant' } },
+    { of: '6.91 g', stated: '6910. mg', found: 'too many figures' },
+    { of: '6.91 g', stated: '6.910 g', found: 'too many figures' },
+    { of: '6.9 g', stated: '6910 mg', found: 'too many figures' },
+    { of: '6.910 g', stated: '6910 mg', found: 'agrees', options: { figures: 'justified' } },
+    { of: '6.912 g', stated: '6910 mg', found: 'too few figures', options: { figures: 'justified' } },
+    { of: '250 mL', stated: '250 mL', found: 'agrees' },
+    { of: '200 mL', stated: '200 mL', found: 'agrees' },
+    { of: '200. mL', stated: '200 mL', found: 'agrees', options: { figures: 'justified' } },
+    { of: '12.00 g', stated: '12000 mg', found: 'agrees' },
+    { of: '0.0500 mol', stated: '50000 umol', found: 'agrees' },
+  ])(
+    'zeros at the end of a whole number may be placeholders: $stated for $of, $found',
+    ({ of, stated, found, options }) => {
+      const { verdict, rounding } = reviewAnswer(quantity(of as '1 g') as Quantity, stated, options)
+      expect(rounding?.kind ?? verdict).toBe(found)
+    },
+  )
+
   it('a lone 5 may be rounded by either rule, unless one is required', () => {
     expect(reviewAnswer(tie, '12.2 g').verdict).toBe('agrees')
     expect(reviewAnswer(tie, '12.3 g').verdict).toBe('agrees')
