@@ -1,4 +1,5 @@
-import { type AnswerReview, type AnswerStatus, answerOf, type WorksheetReview } from '../review/index.js'
+import type { Quantity } from '../quantity/index.js'
+import { type AnswerReview, type AnswerStatus, answerOf, type Review, type WorksheetReview } from '../review/index.js'
 import { reviewReportOf } from './review-guard.js'
 import type { Block, Line, Sheet, SheetFormat } from './sheet.js'
 import { writeSheet } from './write-sheet.js'
@@ -13,7 +14,8 @@ export interface ReviewSheetOptions {
 }
 
 /**
- * Writes the review of a worksheet: how each answer stands and what to look at; for whoever teaches also the right answers and the slips.
+ * Writes the review of a worksheet: how each answer stands and what to look at; for whoever teaches also the right answers, what should come
+ * out after earlier answers where one was reckoned on with them, and the slips.
  *
  * @param review - The review of a worksheet.
  * @param format - `"text"` unless said, `"markdown"`, `"html"` (a fragment, escaped) or `"latex"` (for the body of a document).
@@ -89,21 +91,34 @@ function lookAt({ answers }: WorksheetReview): readonly Block[] {
 }
 
 function sheetForTeacher(review: WorksheetReview): Sheet {
+  const isCarriedOn = review.answers.some(({ follows }) => follows.length > 0)
   const rows = review.answers.map((answer): Line[] => [
     answer.asks,
     answer.stated ?? '',
-    answer.review === undefined ? '' : answerOf(answer.review),
+    rightAnswer(answer),
+    ...(isCarriedOn ? [afterEarlier(answer)] : []),
     statusWords[answer.status],
   ])
+  const head = ['question', 'answer', 'expected', ...(isCarriedOn ? ['after earlier answers'] : []), '']
   return {
     title: review.title,
     subtitle: subtitleOf(review),
     blocks: [
-      { kind: 'table', head: ['question', 'answer', 'expected', ''], rows, numeric: [1, 2] },
+      { kind: 'table', head, rows, numeric: isCarriedOn ? [1, 2, 3] : [1, 2] },
       ...explained(review),
       ...lookAt(review),
     ],
   }
+}
+
+/** The right answer, whatever went before. */
+function rightAnswer({ review, right }: AnswerReview): string {
+  return review === undefined ? '' : answerOf({ ...review, expected: right as Quantity })
+}
+
+/** What an answer should be after those that it was reckoned on with. */
+function afterEarlier({ review, follows }: AnswerReview): string {
+  return follows.length === 0 ? '' : answerOf(review as Review)
 }
 
 function explained({ answers }: WorksheetReview): readonly Block[] {

@@ -2,6 +2,7 @@ import { attempt, isSaltwrightError, type SaltwrightError } from '../errors.js'
 import type { Quantity } from '../quantity/index.js'
 import { speciesKey } from '../stoichiometry/index.js'
 import { type Carried, carriedOn, type Earlier, earlierChoice, earlierNumber } from './carry.js'
+import { withWeights } from './course-weights.js'
 import type { Review } from './review.js'
 import { agrees, type FullOptions, reviewWith } from './review-answer.js'
 import type { ChoiceQuestion, QuantityQuestion, Question, Worksheet } from './worksheet.js'
@@ -16,7 +17,17 @@ export function unanswered(
 ): AnswerReview {
   const advice = status === 'missing' ? 'Nothing is written here yet.' : 'Write a number and its unit, such as 3.255 g.'
   const { id, asks } = question
-  return { question: id, asks, stated, status, follows: [], review: undefined, error: error?.toJSON(), advice }
+  return {
+    question: id,
+    asks,
+    stated,
+    status,
+    follows: [],
+    right: undefined,
+    review: undefined,
+    error: error?.toJSON(),
+    advice,
+  }
 }
 
 /** The review of a choice; a wrong one decides what later answers follow from. */
@@ -39,6 +50,7 @@ export function choiceReviewed(
     stated,
     status: isRight ? 'right' : 'wrong',
     follows: [],
+    right: undefined,
     review: undefined,
     error: undefined,
     advice,
@@ -66,8 +78,9 @@ export function numberReviewed(
   try {
     const found = judged(question, stated, earlier, options)
     earlier.push(...earlierNumber(question, found.review))
-    const { id, asks } = question
-    return { question: id, asks, stated, error: undefined, advice: adviceFor(found), ...found }
+    const { id, asks, expected } = question
+    const right = withWeights(expected, options.weights)
+    return { question: id, asks, stated, right, error: undefined, advice: adviceFor(found), ...found }
   } catch (error) {
     if (!isSaltwrightError(error) || error.code !== 'review/unreadable-answer') throw error
     return unanswered(question, 'unreadable', stated, error)

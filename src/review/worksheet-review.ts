@@ -1,4 +1,5 @@
 import type { ErrorJSON } from '../errors.js'
+import type { Quantity } from '../quantity/index.js'
 import type { Review } from './review.js'
 
 /**
@@ -19,6 +20,8 @@ export interface AnswerReview {
   readonly status: AnswerStatus
   /** Names of the questions whose answers it was reckoned on with, where those differ from the right ones. */
   readonly follows: readonly string[]
+  /** The right answer to a number, unrounded, whatever was answered before; absent where there is no number to review. */
+  readonly right: Quantity | undefined
   /** The review of a number, against what it should be after `follows`; absent where there is no number to review. */
   readonly review: Review | undefined
   /** Why it cannot be read; absent where it can. */

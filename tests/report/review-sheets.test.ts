@@ -35,6 +35,15 @@ describe('the review of a worksheet, written', () => {
     expect(sheet).toContain('product-taken-as-anhydrous (molar mass of ZnSO4·7H2O without its water) gives 6.4574 g.')
   })
 
+  it('for a teacher has the right answer also where another one follows from before', () => {
+    const carried = { 'molar-mass-of-product': '161.44 g/mol', 'theoretical-yield': '6.458 g' }
+    const sheet = reviewSheet(reviewWorksheet(zincPlan, filledIn(carried)), 'markdown', { readBy: 'teacher' })
+    expect(sheet).toContain('| expected | after earlier answers |')
+    expect(sheet).toMatch(/\| 6\.458 g \| 11\.502 g \| 6\.458 g \| follows from before \|/)
+    expect(sheet).toMatch(/\| 161\.44 g\/mol \| 287\.54 g\/mol \| +\| look again \|/)
+    expect(reviewSheet(review, 'markdown', { readBy: 'teacher' })).not.toContain('after earlier answers')
+  })
+
   it('for a teacher says where a slip misses by one', () => {
     const near = reviewWorksheet(zincPlan, filledIn({ 'theoretical-yield': '6.458 g' }))
     expect(reviewSheet(near, 'markdown', { readBy: 'teacher' })).toContain('one off in the last digit')

@@ -1,3 +1,4 @@
+import { atomicWeightSet } from 'saltwright/element'
 import { planPreparation } from 'saltwright/preparation'
 import {
   type AnswerReview,
@@ -180,6 +181,18 @@ describe('what follows from an earlier wrong answer', () => {
       'theoretical-yield': 'carried forward',
     })
     expect(answerTo(answers, 'theoretical-yield').follows).toEqual(['amount-of-ZnO'])
+    const { right, review } = answerTo(answers, 'theoretical-yield')
+    expect([right?.toString(), review?.expected.toString()]).toEqual(['11.502 g', '14.377 g'])
+  })
+
+  it('the right answer is told by the atomic weights of the course, and of numbers only', () => {
+    const weights = atomicWeightSet({ name: 'wall chart', values: { Zn: '65.39', S: '32.066' }, extends: 'abridged' })
+    const filled = filledIn({ 'theoretical-yield': '7 g', 'limiting-reagent': 'ZnO', 'mass-of-ZnO': 'some' })
+    const { answers } = reviewWorksheet(zincPlan, filled, { weights })
+    expect(answers.filter(({ right }) => right !== undefined).map(({ question }) => question)).toEqual([
+      'theoretical-yield',
+    ])
+    expect(answerTo(answers, 'theoretical-yield').right?.value.toNumber()).toBeCloseTo(11.50228, 5) // 287.557 g/mol
   })
 
   it('counts where it was reckoned on with the digits that were not written', () => {
