@@ -61,5 +61,7 @@ function isQuestion(value: unknown): value is Question {
 }
 
 function isChoice(value: unknown): boolean {
-  return isObject(value) && typeof value.formula === 'string' && typeof value.name === 'string'
+  if (!isObject(value) || typeof value.formula !== 'string' || typeof value.name !== 'string') return false
+  const { others = [] } = value
+  return Array.isArray(others) && others.every((each) => typeof each === 'string')
 }

@@ -1,12 +1,18 @@
-import { attempt, isSaltwrightError, type SaltwrightError } from '../errors.js'
+import { attempt, isSaltwrightError, type SaltwrightError, showFound } from '../errors.js'
 import type { Quantity } from '../quantity/index.js'
 import { speciesKey } from '../stoichiometry/index.js'
 import { type Carried, carriedOn, type Earlier, earlierChoice, earlierNumber } from './carry.js'
 import { withWeights } from './course-weights.js'
 import type { Review } from './review.js'
 import { agrees, type FullOptions, reviewWith } from './review-answer.js'
+import { ReviewError } from './review-error.js'
 import type { ChoiceQuestion, QuantityQuestion, Question, Worksheet } from './worksheet.js'
 import type { AnswerReview, AnswerStatus } from './worksheet-review.js'
+
+const howToWrite = {
+  quantity: 'Write a number and its unit, such as 3.255 g.',
+  choice: 'Write the formula of one of the supplies, or its name as it stands on the sheet.',
+} as const satisfies Record<Question['kind'], string>
 
 /** An answer without anything to review: left empty, or not to be read. */
 export function unanswered(
@@ -15,7 +21,7 @@ export function unanswered(
   stated?: string,
   error?: SaltwrightError,
 ): AnswerReview {
-  const advice = status === 'missing' ? 'Nothing is written here yet.' : 'Write a number and its unit, such as 3.255 g.'
+  const advice = status === 'missing' ? 'Nothing is written here yet.' : howToWrite[question.kind]
   const { id, asks } = question
   return {
     question: id,
@@ -39,6 +45,8 @@ export function choiceReviewed(
 ): AnswerReview {
   const { id, asks, right } = question
   const formula = choiceOf(question, stated)
+  if (formula === undefined && !isFormula(stated))
+    return unanswered(question, 'unreadable', stated, noSupply(question, stated))
   const isRight = formula !== undefined && right.includes(formula)
   if (formula !== undefined && !isRight) earlier.push(...earlierChoice(question, formula, worksheet, worksheet.context))
   const advice = isRight
@@ -57,15 +65,48 @@ export function choiceReviewed(
   }
 }
 
-/** Which of the choices is meant, by its name or its formula. */
+/** Which of the choices is meant, by one of its names or its formula. */
 function choiceOf({ choices }: ChoiceQuestion, stated: string): string | undefined {
-  const named = choices.find(({ name, formula }) => [name, formula].some((each) => sameWords(each, stated)))
-  const key = attempt(() => speciesKey(stated))
-  return (named ?? choices.find(({ formula }) => key.ok && speciesKey(formula) === key.value))?.formula
+  const meant = choices.map(({ formula, name, others = [] }) => ({ formula, names: [name, formula, ...others] }))
+  const found = meant.find(({ names }) => names.some((each) => sameWords(each, stated)))
+  return (found ?? meant.find(({ names }) => names.some((each) => sameSubstance(each, stated))))?.formula
 }
 
+const article = /^(the|an?)\s+/i
+
+/** Whether two names are the same but for an article and capitals. */
 function sameWords(a: string, b: string): boolean {
-  return a.toLowerCase() === b.toLowerCase()
+  return bare(a) === bare(b)
+}
+
+function bare(name: string): string {
+  return name.replace(article, '').toLowerCase()
+}
+
+function sameSubstance(a: string, b: string): boolean {
+  const [one, other] = [keyOf(a), keyOf(b)]
+  return one !== undefined && one === other
+}
+
+function keyOf(text: string): string | undefined {
+  const key = attempt(() => speciesKey(text.replace(article, '')))
+  return key.ok ? key.value : undefined
+}
+
+/** A formula names a substance, if not one of the supplies; other words may be a name that the recipe does not have. */
+function isFormula(stated: string): boolean {
+  return keyOf(stated) !== undefined
+}
+
+function noSupply({ choices }: ChoiceQuestion, stated: string): ReviewError {
+  return new ReviewError({
+    code: 'review/unreadable-answer',
+    message: `${showFound(stated)} is the name of no supply.`,
+    found: showFound(stated),
+    expected: choices
+      .flatMap(({ formula, name }) => (name === formula ? [formula] : [`${name} (${formula})`]))
+      .join(', '),
+  })
 }
 
 /** The review of a number: against the plan, or against what follows from earlier answers, which it joins. */

@@ -112,10 +112,19 @@ export function goesInTwice({ substance }: PlannedSupply, { supplies }: Plan): b
 
 /** Which supply limits: a question only where there are several. */
 function limitingQuestion({ supplies }: Plan, right: readonly string[]): readonly ChoiceQuestion[] {
-  const choices = new Map(supplies.map(({ substance, name }) => [substance, { formula: substance, name }]))
-  if (choices.size < 2) return []
+  const formulas = [...new Set(supplies.map(({ substance }) => substance))]
+  if (formulas.length < 2) return []
   const asks = 'Which of the supplies decides how much product there can be?'
-  return [{ kind: 'choice', id: 'limiting-reagent', asks, choices: [...choices.values()], right }]
+  const choices = formulas.map((formula) => choiceOf(supplies.filter(({ substance }) => substance === formula)))
+  return [{ kind: 'choice', id: 'limiting-reagent', asks, choices, right }]
+}
+
+/** A substance as a choice; it may go in more than once, under several names or weighed as a hydrate. */
+function choiceOf(alike: readonly PlannedSupply[]): ChoiceQuestion['choices'][number] {
+  const { substance: formula, name } = alike.at(-1) as PlannedSupply
+  const called = alike.flatMap((supply) => [supply.name, supply.taken])
+  const others = [...new Set(called)].filter((each) => each !== name && each !== formula)
+  return others.length === 0 ? { formula, name } : { formula, name, others }
 }
 
 /** Tells questions of one name apart, as where a substance goes in twice: the second gets a 2. */

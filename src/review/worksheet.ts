@@ -32,6 +32,8 @@ export interface ChoiceQuestion {
     readonly formula: string
     /** As it is called. */
     readonly name: string
+    /** What else it is called, and what is weighed for it, as formulas; nothing unless said. */
+    readonly others?: readonly string[] | undefined
   }[]
   /** The right ones, as formulas: usually one. */
   readonly right: readonly string[]

@@ -9,7 +9,7 @@ import {
   worksheetOf,
 } from 'saltwright/review'
 import { describe, expect, it } from 'vitest'
-import { zincSulfate } from '../preparation/recipes.js'
+import { doubleSaltAsPrinted, zincSulfate } from '../preparation/recipes.js'
 import { allRight, alumPlan, filledIn, zincAssessment, zincPlan } from './worksheets.js'
 
 const reviewed = (answers: Readonly<Record<string, string>>) => reviewWorksheet(zincPlan, filledIn(answers)).answers
@@ -114,7 +114,13 @@ describe('a worksheet', () => {
     { question: 'limiting-reagent', stated: 'ZnO', status: 'right' },
     { question: 'limiting-reagent', stated: 'zno', status: 'right' },
     { question: 'limiting-reagent', stated: 'H2O4S', status: 'wrong' },
-    { question: 'limiting-reagent', stated: 'the acid', status: 'wrong' },
+    { question: 'limiting-reagent', stated: 'the zinc oxide', status: 'right' },
+    { question: 'limiting-reagent', stated: 'The ZnO', status: 'right' },
+    { question: 'limiting-reagent', stated: 'the OZn', status: 'right' },
+    { question: 'limiting-reagent', stated: 'the sulfuric acid', status: 'wrong' },
+    { question: 'limiting-reagent', stated: 'ZnSO4', status: 'wrong' },
+    { question: 'limiting-reagent', stated: 'the acid', status: 'unreadable' },
+    { question: 'limiting-reagent', stated: 'zinc', status: 'unreadable' },
     { question: 'molar-mass-of-product', stated: '161.44 g/mol', status: 'wrong' },
     { question: 'theoretical-yield', stated: '6.458 g', status: 'wrong' },
   ])('$stated for $question is $status', ({ question, stated, status }) => {
@@ -137,6 +143,46 @@ describe('a worksheet', () => {
     expect(new Set(advices).size).toBe(3)
     for (const advice of advices) expect(advice).toMatch(/^[A-Z].*[.?]$/)
     expect(answerTo(reviewed({ 'limiting-reagent': 'ZnO' }), 'limiting-reagent').advice).toBe('This agrees.')
+  })
+
+  it('words that are the name of no supply are not faulted: it is said what the names are', () => {
+    const answer = answerTo(reviewed({ 'limiting-reagent': 'oxide of zinc' }), 'limiting-reagent')
+    expect(answer.error).toMatchObject({
+      code: 'review/unreadable-answer',
+      found: '"oxide of zinc"',
+      expected: 'zinc oxide (ZnO), sulfuric acid (H2SO4)',
+    })
+    expect(answer.advice).toBe('Write the formula of one of the supplies, or its name as it stands on the sheet.')
+    const nameless = planPreparation({
+      ...zincSulfate,
+      supplies: zincSulfate.supplies.map((supply) => ({ ...supply, name: undefined })) as never,
+    })
+    const [nothing] = reviewWorksheet(nameless, filledIn({ 'limiting-reagent': 'zinc oxide' })).answers.flatMap(
+      ({ error }) => (error === undefined ? [] : [error.expected]),
+    )
+    expect(nothing).toBe('ZnO, H2SO4')
+  })
+
+  it('a supply is known by each of its names, and by the hydrate that is weighed', () => {
+    const plan = planPreparation(doubleSaltAsPrinted)
+    const [iron, ammonium] = plan.supplies
+    const twice = worksheetOf({
+      ...plan,
+      supplies: [{ ...iron!, name: 'green vitriol' }, ammonium!, { ...iron!, name: 'iron(II) sulfate' }],
+    })
+    const choice = twice.questions.find((question) => question.kind === 'choice')
+    expect(choice?.choices).toEqual([
+      { formula: 'FeSO4', name: 'iron(II) sulfate', others: ['green vitriol', 'FeSO4·7H2O'] },
+      { formula: '(NH4)2SO4', name: '(NH4)2SO4' },
+    ])
+    const status = (stated: string) =>
+      reviewWorksheet(twice, filledIn({ 'limiting-reagent': stated })).answers.find(
+        ({ question }) => question === 'limiting-reagent',
+      )?.status
+    for (const name of ['Green vitriol', 'the iron(II) sulfate', 'FeSO4.7H2O', 'FeSO4'])
+      expect(status(name)).toBe('right') // 0.0500 mol, the other 0.0530 mol
+    expect(status('(NH4)2SO4')).toBe('wrong')
+    expect(status('FeSO4·6H2O')).toBe('wrong')
   })
 
   it('a mass as fine as the balance shows it is never too short', () => {
@@ -337,6 +383,14 @@ describe('what is no worksheet', () => {
     { questions: [{ id: 'a', kind: 'quantity', expected: '5 g' }], context: {} },
     { questions: [{ id: 'a', kind: 'choice', right: [], choices: [5] }], context: {} },
     { questions: [{ id: 'a', kind: 'choice', right: [], choices: [{ formula: 5, name: 'a' }] }], context: {} },
+    {
+      questions: [{ id: 'a', kind: 'choice', right: [], choices: [{ formula: 'C', name: 'a', others: 5 }] }],
+      context: {},
+    },
+    {
+      questions: [{ id: 'a', kind: 'choice', right: [], choices: [{ formula: 'C', name: 'a', others: [5] }] }],
+      context: {},
+    },
     { questions: [{ id: 'a', kind: 'essay' }], context: {} },
     { questions: [{ id: 5, kind: 'choice', right: [], choices: [] }], context: {} },
     {
