@@ -1,5 +1,6 @@
 import { attempt } from '../errors.js'
 import { exact, type Quantity, reconsider, type SingleChange, type Which } from '../quantity/index.js'
+import { calculationOf } from './calculation.js'
 import type { ReviewContext } from './context.js'
 import type { Review } from './review.js'
 import type { ChoiceQuestion, QuantityQuestion, Worksheet } from './worksheet.js'
@@ -8,14 +9,18 @@ import type { ChoiceQuestion, QuantityQuestion, Worksheet } from './worksheet.js
 export interface Earlier {
   /** The name of its question. */
   readonly id: string
-  /** Whether it is wrong; otherwise it is the right number as it was rounded. */
+  /** Whether it is wrong; otherwise it is the right number as it was rounded, or follows from an earlier answer. */
   readonly isWrong: boolean
+  /** Whether it follows from an earlier wrong answer. */
+  readonly isCarried?: boolean | undefined
   /** What it stands for in later calculations. */
   readonly replace: Which
   /** As it was written. */
   readonly stated: Quantity
   /** What it was before it was rounded, as far as a slip explains it. */
   readonly unrounded: Quantity | undefined
+  /** For an amount that others may be reckoned from: the right one, and the scale that it comes from. */
+  readonly inScale?: { readonly right: Quantity; readonly scale: Quantity } | undefined
 }
 
 /** An expected answer after earlier answers, and which of them it depends on. */
@@ -32,13 +37,23 @@ export interface Carried {
 export function earlierNumber(
   { id, expected }: QuantityQuestion,
   { verdict, stated, candidates }: Review,
+  isCarried = false,
 ): readonly Earlier[] {
   const number = numberIn(expected, stated)
   if (number === undefined) return []
   const { role, of } = expected.naming
   const replace = role === 'molar mass' && of !== undefined ? { role, of } : expected
   const isWrong = verdict !== 'agrees' && verdict !== 'rounding'
-  return [{ id, isWrong, replace, stated: number, unrounded: isWrong ? candidates[0]?.value : undefined }]
+  const unrounded = isWrong ? candidates[0]?.value : undefined
+  return [{ id, isWrong, isCarried, replace, stated: number, unrounded, inScale: scaleOf(expected) }]
+}
+
+/** The scale behind an amount that is taken without excess: those of other substances are reckoned from it as well as from the scale. */
+function scaleOf(right: Quantity): Earlier['inScale'] {
+  if (right.dimension !== 'amount' || right.value.isZero()) return undefined
+  const calculation = calculationOf(right)
+  const [scale] = calculation.inRole('scale')
+  return scale === undefined || calculation.inRole('excess').length > 0 ? undefined : { right, scale }
 }
 
 /** The number that was stated, as a person goes on with it: exact, in the unit of the right answer where it has none; undefined for one of another kind. */
@@ -69,11 +84,27 @@ export function carriedOn(expected: Quantity, earlier: readonly Earlier[]): read
   return [wrong, explained, earlier].flatMap((answers) => carried(expected, answers))
 }
 
+/** The same where an amount took the place of the scale: moles of one substance are reckoned from those of another. */
+export function carriedInScale(expected: Quantity, earlier: readonly Earlier[]): readonly Carried[] {
+  return earlier.flatMap(asScale).flatMap((scale) => carried(expected, [scale]))
+}
+
+/** An earlier amount as the scale that it would be right for, as written and before it was rounded; an amount without a flaw is none. */
+function asScale(earlier: Earlier): readonly Earlier[] {
+  const { inScale, stated, unrounded = stated } = earlier
+  if (inScale === undefined || stated.equals(inScale.right as never)) return []
+  const { right, scale } = inScale
+  return [stated, unrounded].map((amount) => {
+    const share = (amount as Quantity<'amount'>).dividedBy(right as Quantity<'amount'>)
+    return { ...earlier, replace: scale, stated: scale.times(share as never) }
+  })
+}
+
 function carried(expected: Quantity, answers: readonly Earlier[]): readonly Carried[] {
   const follows = answers.filter((answer) => after(expected, [answer]) !== expected)
   const result = after(expected, follows)
   if (follows.length === 0 || result === undefined) return []
-  const fromWrong = follows.some(({ isWrong }) => isWrong)
+  const fromWrong = follows.some(({ isWrong, isCarried }) => isWrong || isCarried)
   return [{ expected: result, follows: follows.map(({ id }) => id), fromWrong }]
 }
 

@@ -1,7 +1,7 @@
 import { attempt, isSaltwrightError, type SaltwrightError, showFound } from '../errors.js'
 import type { Quantity } from '../quantity/index.js'
 import { speciesKey } from '../stoichiometry/index.js'
-import { type Carried, carriedOn, type Earlier, earlierChoice, earlierNumber } from './carry.js'
+import { type Carried, carriedInScale, carriedOn, type Earlier, earlierChoice, earlierNumber } from './carry.js'
 import { withWeights } from './course-weights.js'
 import type { Review } from './review.js'
 import { agrees, type FullOptions, reviewWith } from './review-answer.js'
@@ -118,7 +118,7 @@ export function numberReviewed(
 ): AnswerReview {
   try {
     const found = judged(question, stated, earlier, options)
-    earlier.push(...earlierNumber(question, found.review))
+    earlier.push(...earlierNumber(question, found.review, found.status === 'carried forward'))
     const { id, asks, expected } = question
     const right = withWeights(expected, options.weights)
     return { question: id, asks, stated, right, error: undefined, advice: adviceFor(found), ...found }
@@ -137,7 +137,8 @@ function judged(question: QuantityQuestion, stated: string, earlier: readonly Ea
   if (agrees(expected, stated, full))
     return { status: 'right', follows: [], review: reviewWith(expected, stated, full) }
   const carried = carriedOn(expected, earlier)
-  const kept = carried.find((one) => agrees(one.expected, stated, full))
+  const agreeing = (one: Carried): boolean => agrees(one.expected, stated, full)
+  const kept = carried.find(agreeing) ?? carriedInScale(expected, earlier).find(agreeing)
   return kept === undefined ? faulted(expected, stated, carried, full) : keptOn(kept, stated, full)
 }
 

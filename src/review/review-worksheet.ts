@@ -15,7 +15,8 @@ import { readFilledWorksheet } from './worksheet-schema.js'
 export type WorksheetReviewOptions = Omit<ReviewOptions, 'context'> & WorksheetOptions
 
 /**
- * Reviews a worksheet. A later number that follows correctly from an earlier wrong one is marked so: only the first is faulted.
+ * Reviews a worksheet. A later number that follows correctly from an earlier wrong one is marked so: only the first is faulted. An amount
+ * may follow from that of any other substance that is not taken in excess.
  *
  * @param plan - The plan of the bench, or the worksheet that was made from it.
  * @param filled - The answers as plain JSON, by the names of the questions.

@@ -310,6 +310,61 @@ describe('what follows from an earlier wrong answer', () => {
     expect(answerTo(answers, 'percent-yield').status).toBe('wrong')
   })
 
+  describe('also where moles of one substance are reckoned from those of another', () => {
+    const plan = planPreparation({
+      format: 'saltwright/recipe@1',
+      title: 'Ammonium nickel sulfate',
+      product: '(NH4)2Ni(SO4)2·6H2O',
+      scale: { of: '(NH4)2Ni(SO4)2·6H2O', mass: '15.0 g' }, // 0.0379773 mol; without its water 0.0522868 mol
+      stages: [{ name: 'mix', equation: 'NiSO4 + (NH4)2SO4 + 6H2O -> (NH4)2Ni(SO4)2·6H2O' }],
+      supplies: [
+        { form: 'solid', substance: 'NiSO4', weighedAs: 'NiSO4·6H2O' },
+        { form: 'solid', substance: '(NH4)2SO4', excessFactor: '1.08' },
+      ],
+    })
+    const found = (answers: Readonly<Record<string, string>>) =>
+      reviewWorksheet(plan, filledIn(answers)).answers.filter(({ status }) => status !== 'missing')
+
+    it.each([
+      { id: 'amount-of-(NH4)2SO4', stated: '0.05647 mol' }, // 1.08 times as much
+      { id: 'mass-of-(NH4)2SO4', stated: '7.462 g' }, // at 132.134 g/mol, not rounded on the way
+      { id: 'theoretical-amount', stated: '0.05229 mol' },
+    ])('$id is carried forward', ({ id, stated }) => {
+      const answers = found({ 'amount-of-NiSO4': '0.05229 mol', [id]: stated })
+      expect(statuses(answers)).toEqual({ 'amount-of-NiSO4': 'wrong', [id]: 'carried forward' })
+      expect(answerTo(answers, id).follows).toEqual(['amount-of-NiSO4'])
+    })
+
+    it('and on from there', () => {
+      const answers = found({
+        'amount-of-NiSO4': '0.05229 mol',
+        'amount-of-(NH4)2SO4': '0.0565 mol',
+        'mass-of-(NH4)2SO4': '7.466 g', // 0.0565 mol at 132.134 g/mol
+      })
+      expect(statuses(answers)).toEqual({
+        'amount-of-NiSO4': 'wrong',
+        'amount-of-(NH4)2SO4': 'carried forward',
+        'mass-of-(NH4)2SO4': 'carried forward',
+      })
+    })
+
+    it('after an answer that was rounded it is a matter of rounding', () => {
+      const answers = found({ 'amount-of-NiSO4': '0.0380 mol', 'amount-of-(NH4)2SO4': '0.04104 mol' })
+      expect(statuses(answers)).toEqual({ 'amount-of-NiSO4': 'right', 'amount-of-(NH4)2SO4': 'rounding' })
+    })
+
+    it('but nothing is reckoned from what is taken in excess', () => {
+      const answers = found({ 'amount-of-(NH4)2SO4': '0.04430 mol', 'theoretical-amount': '0.04102 mol' })
+      expect(statuses(answers)).toEqual({ 'amount-of-(NH4)2SO4': 'wrong', 'theoretical-amount': 'wrong' })
+      expect(answerTo(answers, 'theoretical-amount').review?.groups[0]?.slips).toContain('excess-reagent-limits')
+    })
+
+    it('and an amount of nothing decides nothing', () => {
+      const answers = found({ 'amount-of-NiSO4': '0 mol', 'amount-of-(NH4)2SO4': '0.05647 mol' })
+      expect(answerTo(answers, 'amount-of-(NH4)2SO4').status).toBe('wrong')
+    })
+  })
+
   it('works over stages that hand on what they leave', () => {
     const { answers } = reviewWorksheet(
       alumPlan,
