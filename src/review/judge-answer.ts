@@ -3,7 +3,7 @@ import type { Quantity } from '../quantity/index.js'
 import { speciesKey } from '../stoichiometry/index.js'
 import { type Carried, carriedInScale, carriedOn, type Earlier, earlierChoice, earlierNumber } from './carry.js'
 import { withWeights } from './course-weights.js'
-import type { Review } from './review.js'
+import type { Review, Verdict } from './review.js'
 import { agrees, type FullOptions, reviewWith } from './review-answer.js'
 import { ReviewError } from './review-error.js'
 import type { ChoiceQuestion, QuantityQuestion, Question, Worksheet } from './worksheet.js'
@@ -117,10 +117,11 @@ export function numberReviewed(
   options: FullOptions,
 ): AnswerReview {
   try {
-    const found = judged(question, stated, earlier, options)
-    earlier.push(...earlierNumber(question, found.review, found.status === 'carried forward'))
-    const { id, asks, expected } = question
-    const right = withWeights(expected, options.weights)
+    const { rights, ...found } = judged(question, stated, earlier, options)
+    const isCarried = found.status === 'carried forward'
+    earlier.push(...rights.flatMap((expected) => earlierNumber({ ...question, expected }, found.review, isCarried)))
+    const { id, asks } = question
+    const right = withWeights(rights[0], options.weights)
     return { question: id, asks, stated, right, error: undefined, advice: adviceFor(found), ...found }
   } catch (error) {
     if (!isSaltwrightError(error) || error.code !== 'review/unreadable-answer') throw error
@@ -130,16 +131,25 @@ export function numberReviewed(
 
 type Judged = Pick<AnswerReview, 'status' | 'follows'> & { readonly review: Review }
 
-/** Against the plan; if that does not agree, against what follows from earlier answers. */
-function judged(question: QuantityQuestion, stated: string, earlier: readonly Earlier[], options: FullOptions): Judged {
-  const { expected, readableTo, step } = question
+/** What is right: as planned, and as recorded where the bench did; only the one that was meant, where the value says which. */
+type Rights = readonly [Quantity, ...Quantity[]]
+
+/** Against the plan and the records; if neither agrees, against what follows from earlier answers. */
+function judged(
+  question: QuantityQuestion,
+  stated: string,
+  earlier: readonly Earlier[],
+  options: FullOptions,
+): Judged & { readonly rights: Rights } {
+  const { expected, recorded, readableTo, step } = question
   const full = { ...options, readableTo, step }
-  if (agrees(expected, stated, full))
-    return { status: 'right', follows: [], review: reviewWith(expected, stated, full) }
-  const carried = carriedOn(expected, earlier)
+  const rights: Rights = recorded === undefined ? [expected] : [expected, recorded]
+  const right = rights.find((each) => agrees(each, stated, full))
+  if (right !== undefined) return { ...judgedBy(right, [], stated, full), rights: [right] }
+  const carried = rights.flatMap((each) => carriedOn(each, earlier))
   const agreeing = (one: Carried): boolean => agrees(one.expected, stated, full)
-  const kept = carried.find(agreeing) ?? carriedInScale(expected, earlier).find(agreeing)
-  return kept === undefined ? faulted(expected, stated, carried, full) : keptOn(kept, stated, full)
+  const kept = carried.find(agreeing) ?? rights.flatMap((each) => carriedInScale(each, earlier)).find(agreeing)
+  return kept === undefined ? faulted(rights, stated, carried, full) : { ...keptOn(kept, stated, full), rights }
 }
 
 /** A number that follows from earlier answers: from a wrong one, or from right ones that were rounded on the way. */
@@ -147,21 +157,36 @@ function keptOn({ expected, follows, fromWrong }: Carried, stated: string, optio
   return { status: fromWrong ? 'carried forward' : 'rounding', follows, review: reviewWith(expected, stated, options) }
 }
 
-/** The first way of looking at a number that explains it: against the plan, or after earlier answers. */
-function faulted(expected: Quantity, stated: string, carried: readonly Carried[], options: FullOptions): Judged {
-  const direct: Judged = judgedBy(expected, [], stated, options)
-  if (direct.review.verdict !== 'unexplained') return direct
+/** The first way of looking at a number that explains it: against what is right, in value if it can be, or after earlier answers. */
+function faulted(
+  rights: Rights,
+  stated: string,
+  carried: readonly Carried[],
+  options: FullOptions,
+): Judged & { readonly rights: Rights } {
+  const direct = rights.map((right) => ({ ...judgedBy(right, [], stated, options), rights: [right] as const }))
+  const near = direct.find(({ status }) => status !== 'wrong')
+  if (near !== undefined) return near
+  const explained = direct.find(({ review }) => review.verdict !== 'unexplained')
+  if (explained !== undefined) return { ...explained, rights }
   for (const { expected: next, follows } of carried) {
     const after = judgedBy(next, follows, stated, options)
-    if (after.review.verdict !== 'unexplained') return after
+    if (after.review.verdict !== 'unexplained') return { ...after, rights }
   }
-  return direct
+  return { ...(direct[0] as Judged), rights }
+}
+
+const statuses: Readonly<Record<Verdict, AnswerStatus>> = {
+  agrees: 'right',
+  rounding: 'rounding',
+  unit: 'unit',
+  slip: 'wrong',
+  unexplained: 'wrong',
 }
 
 function judgedBy(expected: Quantity, follows: readonly string[], stated: string, options: FullOptions): Judged {
   const review = reviewWith(expected, stated, options)
-  const { verdict } = review
-  return { status: verdict === 'rounding' || verdict === 'unit' ? verdict : 'wrong', follows, review }
+  return { status: statuses[review.verdict], follows, review }
 }
 
 function adviceFor({ status, follows, review }: Judged): string {

@@ -1,5 +1,5 @@
 import { deepFreeze } from '../preparation/freeze.js'
-import type { Plan, PlannedSupply } from '../preparation/index.js'
+import type { Plan, PlannedSupply, UsedSupply } from '../preparation/index.js'
 import { readingStep } from '../preparation/planned-supply.js'
 import type { Quantity } from '../quantity/index.js'
 import { checkObject } from './check-options.js'
@@ -11,6 +11,9 @@ import type { ChoiceQuestion, QuantityQuestion, Question, Worksheet, WorksheetOp
 /**
  * The questions that a plan answers: amount and mass or volume of every supply, what limits, the molar mass of the product, the theoretical
  * yield; and with an assessment the mass of product and the per cent yield.
+ *
+ * With an assessment, what is taken of a supply is right as it was planned and as it was recorded. What limits and how much product there
+ * can be go by what was recorded.
  *
  * @param plan - The plan of a bench.
  * @param options - Its assessment, and the plan as printed where it is at another scale.
@@ -46,7 +49,7 @@ export function worksheetOf(plan: Plan, options: WorksheetOptions = {}): Workshe
   const { theoretical } = assessment ?? plan
   const { formula, molarMass } = plan.product
   const questions: readonly Question[] = [
-    ...plan.supplies.flatMap((supply) => supplyQuestions(plan, supply)),
+    ...plan.supplies.flatMap((supply, index) => supplyQuestions(plan, supply, assessment?.used[index])),
     ...limitingQuestion(plan, (assessment ?? plan).limiting),
     asked('molar-mass-of-product', `What is the molar mass of ${formula}?`, molarMass),
     asked('theoretical-amount', `How many moles of ${formula} can there be at most?`, theoretical.amount),
@@ -92,7 +95,11 @@ function asked(id: string, asks: string, expected: Quantity): QuantityQuestion {
   return { kind: 'quantity', id, asks, expected, readableTo: undefined }
 }
 
-function supplyQuestions(plan: Plan, supply: PlannedSupply): readonly QuantityQuestion[] {
+function supplyQuestions(
+  plan: Plan,
+  supply: PlannedSupply,
+  used: UsedSupply | undefined,
+): readonly QuantityQuestion[] {
   const { substance, name, taken, by, amount, exactMeasure, measure, vessel } = supply
   const stage = goesInTwice(supply, plan) ? ` for the stage "${supply.stage}"` : ''
   const as = taken === substance || taken === name ? '' : `, as ${taken}`
@@ -100,14 +107,33 @@ function supplyQuestions(plan: Plan, supply: PlannedSupply): readonly QuantityQu
   const step = readingStep(plan.recipe, exactMeasure, vessel)
   const [what, of, verb] = by === 'weigh' ? ['mass', taken, 'weighed'] : ['volume', substance, 'measured out']
   return [
-    asked(`amount-of-${substance}`, `What amount of ${substance} is taken${stage}?`, amount),
-    { ...asked(`${what}-of-${of}`, `What ${what} of ${name} is ${verb}${stage}${as}?`, exactMeasure), readableTo, step },
+    {
+      ...asked(`amount-of-${substance}`, `What amount of ${substance} is taken${stage}?`, amount),
+      recorded: recordedOf(supply, used)?.amount,
+    },
+    {
+      ...asked(`${what}-of-${of}`, `What ${what} of ${name} is ${verb}${stage}${as}?`, exactMeasure),
+      recorded: recordedMeasure(supply, used),
+      readableTo,
+      step,
+    },
   ]
 }
 
 /** Whether a substance is supplied to several stages, so that its name alone does not say which supply is meant. */
 export function goesInTwice({ substance }: PlannedSupply, { supplies }: Plan): boolean {
   return supplies.filter((other) => other.substance === substance).length > 1
+}
+
+/** What was used of a supply, if the bench wrote it down. */
+function recordedOf({ substance }: PlannedSupply, used: UsedSupply | undefined): UsedSupply | undefined {
+  return used?.recorded === true && used.substance === substance ? used : undefined
+}
+
+/** A volume may have been weighed instead: then it says nothing of the volume. */
+function recordedMeasure(supply: PlannedSupply, used: UsedSupply | undefined): Quantity | undefined {
+  const measure = recordedOf(supply, used)?.measure
+  return measure?.dimension === supply.exactMeasure.dimension ? measure : undefined
 }
 
 /** Which supply limits: a question only where there are several. */

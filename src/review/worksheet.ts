@@ -12,6 +12,8 @@ export interface QuantityQuestion {
   readonly asks: string
   /** The right answer, unrounded, with all that it is made from. */
   readonly expected: Quantity
+  /** What the bench recorded of it, as right as what was planned; absent where it recorded nothing. */
+  readonly recorded?: Quantity | undefined
   /** Exponent of ten of the last digit that the instrument shows; absent where none is read. */
   readonly readableTo: number | undefined
   /** The step of what it is weighed or measured with: the right answer rounded to it is right as well. Absent where none is read. */
@@ -54,7 +56,7 @@ export interface Worksheet {
 
 /** What a worksheet is made from beside the plan. */
 export interface WorksheetOptions {
-  /** What the bench recorded: adds the mass of product and the per cent yield. */
+  /** What the bench recorded: it decides what limits and what can be had at most, and adds the mass of product and the per cent yield. */
   readonly assessment?: Assessment | undefined
   /** The same preparation as it is printed, where the plan is at another scale. */
   readonly printed?: Plan | undefined

@@ -1,11 +1,12 @@
 import { atomicWeightSet } from 'saltwright/element'
-import { planPreparation } from 'saltwright/preparation'
+import { assessPreparation, planPreparation } from 'saltwright/preparation'
 import {
   type AnswerReview,
   type FilledWorksheet,
   filledWorksheetJsonSchema,
   filledWorksheetSchema,
   reviewWorksheet,
+  type Worksheet,
   worksheetOf,
 } from 'saltwright/review'
 import { describe, expect, it } from 'vitest'
@@ -209,6 +210,92 @@ describe('a worksheet', () => {
       follows: ['product-mass'],
       advice: 'This follows from your earlier answer: look at that one.',
     })
+  })
+})
+
+describe('where the bench took another amount than was planned', () => {
+  const assessment = assessPreparation(zincPlan, {
+    format: 'saltwright/records@1',
+    supplies: [
+      { substance: 'ZnO', gross: '5.500 g', tare: '2.100 g' }, // 3.400 g, at 81.379 g/mol 0.041780 mol
+      { substance: 'H2SO4', volume: '15.0 mL' }, // at 3.00 mol/L 0.0450 mol
+    ],
+    product: { tare: '11.204 g', gross: '20.317 g' },
+  })
+  const found = (answers: Readonly<Record<string, string>>) =>
+    reviewWorksheet(zincPlan, filledIn(answers), { assessment }).answers
+
+  it.each([
+    { id: 'amount-of-ZnO', stated: '0.0400 mol', status: 'right' },
+    { id: 'amount-of-ZnO', stated: '0.04178 mol', status: 'right' },
+    { id: 'amount-of-ZnO', stated: '0.0410 mol', status: 'wrong' },
+    { id: 'mass-of-ZnO', stated: '3.255 g', status: 'right' },
+    { id: 'mass-of-ZnO', stated: '3.400 g', status: 'right' },
+    { id: 'mass-of-ZnO', stated: '3.4 g', status: 'rounding' },
+    { id: 'mass-of-ZnO', stated: '3.400', status: 'unit' },
+    { id: 'volume-of-H2SO4', stated: '14.7 mL', status: 'right' },
+    { id: 'volume-of-H2SO4', stated: '15.0 mL', status: 'right' },
+    { id: 'theoretical-amount', stated: '0.04178 mol', status: 'right' },
+    { id: 'theoretical-amount', stated: '0.0400 mol', status: 'wrong' },
+    { id: 'theoretical-yield', stated: '12.01 g', status: 'right' }, // 0.041780 mol at 287.541 g/mol
+    { id: 'theoretical-yield', stated: '11.50 g', status: 'wrong' },
+    { id: 'percent-yield', stated: '75.86 %', status: 'right' }, // 9.113 g of 12.0133 g
+  ])('$stated for $id is $status', ({ id, stated, status }) => {
+    expect(statuses(found({ [id]: stated }))).toEqual({ [id]: status })
+  })
+
+  it('what is right is told as it was meant', () => {
+    const rightFor = (stated: string) => answerTo(found({ 'mass-of-ZnO': stated }), 'mass-of-ZnO').right?.toString()
+    expect([rightFor('3.255 g'), rightFor('3.4 g'), rightFor('9 g')]).toEqual(['3.255 g', '3.400 g', '3.255 g'])
+  })
+
+  it('a slip in either is found', () => {
+    const slipsFor = (stated: string) =>
+      answerTo(found({ 'mass-of-ZnO': stated }), 'mass-of-ZnO').review?.candidates[0]?.slips
+    expect(slipsFor('5.500 g')).toEqual(['tare-left-in'])
+    expect(slipsFor('0.04000 g')).toEqual(['moles-as-grams'])
+    expect(slipsFor('9.99 g')).toBeUndefined()
+  })
+
+  it('a wrong amount is carried forward to what there can be', () => {
+    const answers = found({
+      'amount-of-ZnO': '0.0500 mol',
+      'theoretical-amount': '0.0500 mol',
+      'mass-of-ZnO': '4.069 g',
+    })
+    expect(statuses(answers)).toEqual({
+      'amount-of-ZnO': 'wrong',
+      'mass-of-ZnO': 'carried forward',
+      'theoretical-amount': 'carried forward',
+    })
+  })
+
+  it('the planned amount is not: what there can be goes by what was taken', () => {
+    const answers = found({ 'amount-of-ZnO': '0.0400 mol', 'theoretical-amount': '0.0400 mol' })
+    expect(statuses(answers)).toEqual({ 'amount-of-ZnO': 'right', 'theoretical-amount': 'wrong' })
+  })
+
+  it('what was not recorded, or by mass instead of volume, or for another plan, is right as planned', () => {
+    const recordedIn = (worksheet: Worksheet) =>
+      worksheet.questions.flatMap((question) =>
+        question.kind === 'quantity' && question.recorded !== undefined ? [question.id] : [],
+      )
+    expect(recordedIn(worksheetOf(zincPlan))).toEqual([])
+    expect(recordedIn(worksheetOf(zincPlan, { assessment: zincAssessment }))).toEqual(['amount-of-ZnO', 'mass-of-ZnO'])
+    expect(recordedIn(worksheetOf(alumPlan, { assessment }))).toEqual([])
+    const liquid = planPreparation({
+      ...zincSulfate,
+      supplies: [
+        { form: 'solid', substance: 'ZnO' },
+        { form: 'liquid', substance: 'H2SO4', assay: '96 %', density: '1.84 g/mL' },
+      ],
+    })
+    const weighed = assessPreparation(liquid, {
+      format: 'saltwright/records@1',
+      supplies: [{ substance: 'H2SO4', mass: '4.20 g' }],
+      product: { tare: '11.204 g', gross: '20.317 g' },
+    })
+    expect(recordedIn(worksheetOf(liquid, { assessment: weighed }))).toEqual(['amount-of-H2SO4'])
   })
 })
 
