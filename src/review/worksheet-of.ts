@@ -95,11 +95,7 @@ function asked(id: string, asks: string, expected: Quantity): QuantityQuestion {
   return { kind: 'quantity', id, asks, expected, readableTo: undefined }
 }
 
-function supplyQuestions(
-  plan: Plan,
-  supply: PlannedSupply,
-  used: UsedSupply | undefined,
-): readonly QuantityQuestion[] {
+function supplyQuestions(plan: Plan, supply: PlannedSupply, used: UsedSupply | undefined): readonly QuantityQuestion[] {
   const { substance, name, taken, by, amount, exactMeasure, measure, vessel } = supply
   const stage = goesInTwice(supply, plan) ? ` for the stage "${supply.stage}"` : ''
   const as = taken === substance || taken === name ? '' : `, as ${taken}`
