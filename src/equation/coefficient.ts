@@ -43,6 +43,11 @@ const vulgar: ReadonlyMap<string, readonly [bigint, bigint]> = /* @__PURE__ */ n
   ['⅞', [7n, 8n]],
 ])
 
+/** Whether a character is a fraction that can be read. */
+export function isVulgarFraction(character: string): boolean {
+  return vulgar.has(character)
+}
+
 /** Reads the number at the beginning of a term: `2`, `0.5`, `1/2`, `½`, `1½`, `(1/2)`; without one it is 1. */
 export function readCoefficient(text: string, start: number, end: number): ReadCoefficient {
   const code = text.charCodeAt(start)

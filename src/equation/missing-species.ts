@@ -52,7 +52,6 @@ export function findMissing(equation: Equation): MissingSpecies | undefined {
 /** The species added to the side that lacks it, where that alone balances the equation. */
 function addedAsWritten(equation: Equation, term: Term): readonly MissingSpecies[] {
   const { numerator, denominator } = shortfall(equation, term.formula)
-  if (numerator === 0n) return []
   const side = numerator > 0n ? 'left' : 'right'
   const coefficient = { numerator: numerator > 0n ? numerator : -numerator, denominator }
   const completed = withTerm(equation, withCoefficient(term, coefficient), side)

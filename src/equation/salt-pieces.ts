@@ -43,23 +43,16 @@ function anionRows(): readonly Row[] {
   return saltAnions.map(({ written, charge }) => ({ written, charges: [charge] }))
 }
 
-/** The longest ion of a table that stands here, bare or in round brackets. */
+/** The longest ion of a table that stands here, bare or in round brackets. One that ends within a symbol leaves a small letter, where none begins. */
 function ionAt(text: string, at: number, rows: readonly Row[]): SaltPiece | undefined {
   const inBrackets = text.charAt(at) === '('
   const start = inBrackets ? at + 1 : at
-  const found = rows.filter(
-    ({ written }) => text.startsWith(written, start) && endsSymbol(text, start + written.length),
-  )
+  const found = rows.filter(({ written }) => text.startsWith(written, start))
   const [longest] = [...found].sort((a, b) => b.written.length - a.written.length)
   if (longest === undefined) return undefined
   const end = start + longest.written.length
   if (!inBrackets) return counted(text, end, longest)
   return text.charAt(end) === ')' ? counted(text, end + 1, longest) : undefined
-}
-
-function endsSymbol(text: string, at: number): boolean {
-  const next = text.charAt(at)
-  return next < 'a' || next > 'z'
 }
 
 function complexAt(text: string, at: number): SaltPiece | undefined {

@@ -1,5 +1,6 @@
 import type { Span } from '../errors.js'
 import { isDigit, isPlus, isSpace, skipDigits, skipSpaces, trimEnd } from './characters.js'
+import { isVulgarFraction } from './coefficient.js'
 import { EquationError } from './equation-error.js'
 import { startsWithState } from './states.js'
 
@@ -8,7 +9,7 @@ export function splitSide(text: string, start: number, end: number): readonly Sp
   const spans: Span[] = []
   let [from, at] = [start, start]
   while (at < end) {
-    const run = skipPluses(text, at, end)
+    const run = skipPluses(text, at)
     const plus = run > at ? separatorIn(text, at, run, from, end) : undefined
     at = Math.max(run, at + 1)
     if (plus === undefined) continue
@@ -20,9 +21,10 @@ export function splitSide(text: string, start: number, end: number): readonly Sp
   return spans
 }
 
-function skipPluses(text: string, at: number, end: number): number {
+/** The place after the pluses that begin at `at`: behind a side stands a space, an arrow or nothing. */
+function skipPluses(text: string, at: number): number {
   let next = at
-  while (next < end && isPlus(text.charCodeAt(next))) next += 1
+  while (isPlus(text.charCodeAt(next))) next += 1
   return next
 }
 
@@ -85,9 +87,8 @@ function skipNumber(text: string, at: number, end: number): number {
 
 /** Whether a character can begin a formula, or is a coefficient of one character. */
 function startsFormula(character: string): boolean {
-  return (
-    (character >= 'A' && character <= 'Z') || (character >= 'a' && character <= 'z') || '([{½⅓⅔¼¾⅕⅛'.includes(character)
-  )
+  if ((character >= 'A' && character <= 'Z') || (character >= 'a' && character <= 'z')) return true
+  return '([{'.includes(character) || isVulgarFraction(character)
 }
 
 function emptyTerm(plus: number): EquationError {

@@ -33,7 +33,7 @@ export function listSpecies(species: readonly Species[]): string {
 
 /** Words in one phrase: `a`, `a and b`, `a, b and c`. */
 export function joinWords(words: readonly string[]): string {
-  if (words.length < 2) return words.join('')
+  if (words.length < 2) return words[0] ?? ''
   return `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`
 }
 

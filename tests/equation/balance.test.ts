@@ -162,6 +162,11 @@ describe('refusals', () => {
     ])
   })
 
+  it('not 100 terms', () => {
+    const text = `${Array.from({ length: 99 }, (_, index) => `H${index + 1}`).join(' + ')} -> H100`
+    expect(refusal(() => balance(text)).code).toBe('equation/underdetermined')
+  })
+
   it('more than 100 terms', () => {
     const text = `${Array.from({ length: 100 }, (_, index) => `H${index + 1}`).join(' + ')} -> O2`
     const error = refusal(() => balance(text))

@@ -1,5 +1,14 @@
 import { expect, it } from 'vitest'
-import { isDash, isDigit, isPlus, isSmallLetter, isSpace } from '../../src/equation/characters.js'
+import {
+  isDash,
+  isDigit,
+  isPlus,
+  isSmallLetter,
+  isSpace,
+  skipDigits,
+  skipSpaces,
+  trimEnd,
+} from '../../src/equation/characters.js'
 
 /** Every character that fits in one code unit and is of a kind, as its code. */
 function codesOf(isOfKind: (code: number) => boolean): readonly string[] {
@@ -26,4 +35,13 @@ it('a plus may be of full width', () => expect(codesOf(isPlus)).toEqual(['2b', '
 it('a small letter is one of a to z', () => {
   expect(codesOf((code) => isSmallLetter(String.fromCharCode(code)))).toEqual(range(0x61, 0x7a))
   expect(isSmallLetter('ab')).toBe(false)
+})
+
+it('what is skipped lies between two places', () => {
+  expect([1, 3, 4].map((end) => skipSpaces('a   b', 1, end))).toEqual([1, 3, 4])
+  expect([skipSpaces('a   b', 0, 5), skipSpaces('   ', 0, 3)]).toEqual([0, 3])
+  expect([4, 2, 1].map((start) => trimEnd('a   b', start, 4))).toEqual([4, 2, 1])
+  expect([trimEnd('a   b', 0, 5), trimEnd('   ', 0, 3)]).toEqual([5, 0])
+  expect([1, 3, 4].map((end) => skipDigits('a123b', 1, end))).toEqual([1, 3, 4])
+  expect([skipDigits('a123b', 0, 5), skipDigits('123', 0, 3)]).toEqual([0, 3])
 })

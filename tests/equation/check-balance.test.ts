@@ -18,6 +18,7 @@ describe('an equation that is balanced', () => {
   it.each([
     ['H2 + 1/2 O2 -> H2O', '2 H2 + O2 -> 2 H2O'],
     ['H2 + 0.5 O2 -> H2O', '2 H2 + O2 -> 2 H2O'],
+    ['1/2 C + 1/2 O2 -> 1/2 CO2', 'C + O2 -> CO2'],
     ['2 Zn + 4 H^+ -> 2 Zn^2+ + 2 H2', 'Zn + 2 H^+ -> Zn^2+ + H2'],
     ['3 N2 + 9 H2 -> 6 NH3', 'N2 + 3 H2 -> 2 NH3'],
     ['2 P4O10 + 14 C -> 2 P4 + 8 CO + 6 CO2', 'P4O10 + 7 C -> P4 + 4 CO + 3 CO2'],

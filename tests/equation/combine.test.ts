@@ -113,6 +113,11 @@ describe('refusals', () => {
     ['a list of texts', ['H2 -> H' as never], 'equation/not-text'],
   ])('%s', (_, all, code) => expect(refusal(() => combine(all)).code).toBe(code))
 
+  it('name the side on which nothing is left', () => {
+    expect(refusal(() => combine(stages(['2 H -> H2'], ['H2 -> 3 H']))).message).toContain('on the left')
+    expect(refusal(() => combine(stages(['3 H -> H2'], ['H2 -> 2 H']))).message).toContain('on the right')
+  })
+
   it('name the multiplier that cannot be read', () => {
     const error = refusal(() => combine(stages(['H2 -> H'], ['H -> H2', 0.1])))
     expect([error.path, error.found]).toEqual([[1, 'times'], '0.1'])

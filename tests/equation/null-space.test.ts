@@ -76,6 +76,30 @@ describe('the null space', () => {
     ).toBeUndefined()
   })
 
+  // the sums of what is subtracted, of products and of scaled entries are 2 ** 53, and one less or as much less as can be
+  it.each([
+    {
+      rows: [
+        [1, 2 ** 26],
+        [2 ** 26, 2 ** 52],
+      ],
+      vector: undefined,
+    },
+    {
+      rows: [
+        [1, 2 ** 26],
+        [2 ** 26 - 1, 2 ** 52 - 2 ** 26],
+      ],
+      vector: [-(2 ** 26), 1],
+    },
+    { rows: [[1, 2 ** 53]], vector: undefined },
+    { rows: [[1, 2 ** 53 - 1]], vector: [1 - 2 ** 53, 1] },
+    { rows: [[2 ** 53, 1]], vector: undefined },
+    { rows: [[2 ** 53 - 1, 1]], vector: [-1, 2 ** 53 - 1] },
+  ])('of $rows on plain numbers is $vector', ({ rows, vector }) => {
+    expect(smallNullSpace(rows, 2)).toEqual(vector && [vector])
+  })
+
   it('of an empty matrix is everything', () => {
     expect(exactNullSpace([], 2)).toEqual([
       [1n, 0n],

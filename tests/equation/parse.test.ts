@@ -130,6 +130,7 @@ describe('coefficients', () => {
     ['2 * H2O', '2'],
     ['4/2 H2O', '2'],
     ['123456789012345678901234567890 H2O', '123456789012345678901234567890'],
+    [`${'9'.repeat(100)} H2O`, '9'.repeat(100)],
   ])('%s has the coefficient %s', (term, coefficient) => {
     const [first] = parseEquation(`${term} -> H2`).left
     expect(formatFraction(first!.coefficient)).toBe(coefficient)
@@ -148,6 +149,21 @@ describe('coefficients', () => {
     ['(NH4)2CO3 -> 2NH3 + H2O + CO2', '1|(NH4)2CO3|0| / 2|NH3|0| 1|H2O|0| 1|CO2|0|'],
     ['CdSO4·8/3H2O -> CdSO4 + 8/3H2O', '1|CdSO4·8/3H2O|0| / 1|CdSO4|0| 8/3|H2O|0|'],
   ])('numbers inside a formula stay there: %s', (text, read) => expect(terms(text)).toBe(read))
+
+  it.each([
+    ...[...'½⅓¼⅕⅙⅛'].map((sign, index) => [sign, `1/${[2, 3, 4, 5, 6, 8][index]}`] as const),
+    ['⅔', '2/3'],
+    ['¾', '3/4'],
+    ['⅖', '2/5'],
+    ['⅗', '3/5'],
+    ['⅘', '4/5'],
+    ['⅚', '5/6'],
+    ['⅜', '3/8'],
+    ['⅝', '5/8'],
+    ['⅞', '7/8'],
+  ] as const)('%s of one character are %s, also right behind a plus', (sign, fraction) => {
+    expect(terms(`H2+${sign}O2->H2O`)).toBe(`1|H2|0| ${fraction}|O2|0| / 1|H2O|0|`)
+  })
 
   it('is 1, and not written, where there is none', () => {
     expect(parseEquation('H2O -> H2').left[0]).toMatchObject({
@@ -306,6 +322,17 @@ describe('refusals', () => {
     expect(error.message).toContain(
       'In "Cu\\u{202E}S\\u{0007}\\u{D800}\\u{2066}\\u{FEFF}O4": "\\u{202E}" at character 3 is',
     )
+  })
+
+  it('an empty side by its name', () => {
+    expect(refusal(() => parseEquation('-> H2')).expected).toContain('left')
+    expect(refusal(() => parseEquation('H2 ->')).expected).toContain('right')
+  })
+
+  it('what is just not too long, or just not too many, is read', () => {
+    expect(parseEquation('H2 -> H2'.padEnd(20_000)).left).toHaveLength(1)
+    expect(refusal(() => parseEquation('H2 -> H2'.padEnd(20_001))).code).toBe('equation/too-long')
+    expect(parseEquation(`${Array(199).fill('H2').join('+')} -> H2`).left).toHaveLength(199)
   })
 
   it('a text that is too long, at once', () => {

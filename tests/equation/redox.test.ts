@@ -130,6 +130,18 @@ describe('refusals', () => {
     expect(refusal(() => completeRedox('O2 -> H2O', options as never)).code).toBe('equation/unknown-option')
   })
 
+  it('of a half-reaction speak of electrons, of a whole one they do not', () => {
+    const half = refusal(() => completeHalfReaction('O3 -> O2', { medium: 'acid' }))
+    expect(half.found).toBe('O3 -> O2 + H2O + H^+ + e^-')
+    const whole = refusal(() => completeRedox('O3 -> O2 + NaCl', { medium: 'acid' }))
+    expect(whole.found).toBe('O3 -> O2 + NaCl + H2O + H^+')
+  })
+
+  it('name both half-reactions where electrons move one way', () => {
+    const { message } = refusal(() => completeRedox('MnO4^- + Fe^3+ -> Mn^2+ + Fe^2+', { medium: 'acid' }))
+    expect(message).toContain('MnO4^- + 8 H^+ + 5 e^- -> Mn^2+ + 4 H2O; Fe^3+ + e^- -> Fe^2+')
+  })
+
   it('show the medium that fits', () => {
     const error = refusal(() => completeHalfReaction('OH^- -> O2', { medium: 'acid' }))
     expect([error.found, error.hint]).toEqual(['OH^-', "medium: 'base'"])
