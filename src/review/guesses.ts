@@ -58,7 +58,7 @@ function guessesBy(calculation: Calculation, context: SlipContext, slips: readon
   return guesses
 }
 
-/** Whether a slip makes a difference that anybody could see. */
+/** Whether a slip makes a difference that anybody could see: slips need not look for that themselves. */
 function isOther(value: number, right: number): boolean {
   return Number.isFinite(value) && Math.abs(value - right) > Math.abs(right) * 1e-9
 }

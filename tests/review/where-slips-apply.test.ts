@@ -1,5 +1,6 @@
 import { atomicWeightSet } from 'saltwright/element'
-import { gravimetricFactor, netMass, percentYield, waterOfCrystallisation } from 'saltwright/product'
+import { molarMass } from 'saltwright/formula'
+import { gasVolume, gravimetricFactor, netMass, percentYield, waterOfCrystallisation } from 'saltwright/product'
 import { constant, exact, type Naming, type Quantity, quantity, sum } from 'saltwright/quantity'
 import { type ReviewContext, reviewAnswer } from 'saltwright/review'
 import { amountFromMass, massFromAmount, moleRatio } from 'saltwright/stoichiometry'
@@ -23,6 +24,35 @@ const row: ReviewContext = {
 const zincMass = massFromAmount(tenth, 'ZnSO4·7H2O')
 const grams = quantity('2.00 g')
 const potash = moleRatio('NaNO3 + KCl -> KNO3 + NaCl', 'KCl', 'NaNO3')
+const gramsPerLitre = solution('1 mol/L').times(molarMass('ZnSO4·7H2O'))
+const blueVitriol = constant('249.68 g/mol', { role: 'molar mass', of: 'blue vitriol' })
+const spareOfAcid: ReviewContext = { atHand: [ratio('1.5', 'excess', 'the acid')] }
+const gasConstant = constant('8.314 J/(mol K)')
+const hydrogen = gasVolume({ gas: 'H2', amount: '0.0400 mol', at: { temperature: '25.0 degC', pressure: '100 kPa' } })
+const ammonia = (of: string, share: string) => massFromAmount(tenth, of).dividedBy(ratio(share, 'mass fraction', of))
+/** Of these one is the same number, and one each differs from a volume of hydrochloric acid in one respect. */
+const printed = [
+  exact('20 mL', { role: 'volume', of: 'HCl' }),
+  exact('0.01 L', { role: 'volume', of: 'HCl' }),
+  exact('20 g', { role: 'volume', of: 'HCl' }),
+  exact('20 mL', { role: 'volume', of: 'H2SO4' }),
+  exact('20 mL', { role: 'tare', of: 'HCl' }),
+]
+/** A strength with two decimals was measured. */
+const bottle = (text: '1 mol/L' | '1.02 mol/L') =>
+  text === '1 mol/L' ? solution(text) : quantity(text, { role: 'concentration', of: 'HCl' })
+const weighing = netMass({ gross: '3.5 g', tare: '1.5 g' })
+const tare = (text: string, naming: Naming = {}) => exact(text as '1 g', { role: 'tare', ...naming })
+const theory = exact('5 g', { role: 'theoretical yield', of: 'ZnSO4·7H2O' })
+const reactant = (of: string, mass?: string, gives = '0.1 mol') => ({
+  of,
+  amount: tenth,
+  gives: exact(gives as '1 mol'),
+  mass: mass === undefined ? undefined : exact(mass as '1 g'),
+})
+const factorOf = (weighed: string, sought: string) => grams.times(gravimetricFactor({ weighed, sought }))
+const water = <D extends 'mass' | 'ratio'>(q: Quantity<D>) => q.named({ of: 'H2O' })
+const thirdMole = exact('1 mol').dividedBy(exact(3))
 
 describe('a slip is looked for where it applies, and only there', () => {
   it.each<{ slip: string; to: string; of: Quantity; context?: ReviewContext; many: number }>([
@@ -193,6 +223,447 @@ describe('a slip is looked for where it applies, and only there', () => {
       of: tenth.times(constant('287.54 g/mol')),
       many: 0,
     },
+    { slip: 'leftover-not-counted', to: 'one need alone', of: sum([need('1 mol')]), many: 0 },
+    {
+      slip: 'coefficients-on-masses',
+      to: 'a ratio of two molar masses',
+      of: gravimetricFactor({ weighed: 'BaSO4', sought: 'MgSO4' }),
+      many: 0,
+    },
+    { slip: 'moles-as-grams', to: 'grams in a litre', of: gramsPerLitre, many: 0 },
+    { slip: 'hydrate-weighed-as-anhydrous', to: 'grams in a litre', of: gramsPerLitre, many: 0 },
+    { slip: 'hydrate-weighed-as-anhydrous', to: 'a molar mass', of: molarMass('ZnSO4·7H2O'), many: 1 },
+    { slip: 'one-water-only', to: 'a monohydrate', of: massFromAmount(tenth, 'ZnSO4·H2O'), many: 0 },
+    { slip: 'other-hydrate', to: 'a hydrate, of the usual ones', of: zincMass, many: 5 },
+    {
+      slip: 'other-hydrate',
+      to: 'a hydrate beside another one, its anhydrous salt and another salt',
+      of: zincMass,
+      context: { formulas: ['ZnSO4·7H2O', 'ZnSO4', 'ZnSO4·4H2O', 'CuSO4·3H2O'] },
+      many: 6,
+    },
+    {
+      slip: 'anhydrous-taken-as-hydrate',
+      to: 'an anhydrous salt beside its hydrate and that of another salt',
+      of: massFromAmount(tenth, 'ZnSO4'),
+      context: { formulas: ['ZnSO4·7H2O', 'CuSO4·5H2O'] },
+      many: 1,
+    },
+    { slip: 'anhydrous-taken-as-hydrate', to: 'an anhydrous salt alone', of: massFromAmount(tenth, 'ZnSO4'), many: 0 },
+    {
+      slip: 'anhydrous-taken-as-hydrate',
+      to: 'what is no formula',
+      of: tenth.times(blueVitriol),
+      context: { formulas: ['CuSO4·5H2O'] },
+      many: 0,
+    },
+    { slip: 'alum-unit-doubled', to: 'an alum', of: massFromAmount(tenth, 'KAl(SO4)2·12H2O'), many: 1 },
+    {
+      slip: 'alum-unit-doubled',
+      to: 'a sulfate with other water',
+      of: massFromAmount(tenth, 'Al2(SO4)3·18H2O'),
+      many: 0,
+    },
+    { slip: 'alum-unit-doubled', to: 'a phosphate with twelve', of: massFromAmount(tenth, 'Na3PO4·12H2O'), many: 0 },
+    { slip: 'alum-unit-doubled', to: 'a nitrate with twelve', of: massFromAmount(tenth, 'Fe(NO3)3·12H2O'), many: 0 },
+    {
+      slip: 'formula-of-another-compound',
+      to: 'a salt beside itself, its hydrate, one of other numbers and one of other elements',
+      of: massFromAmount(tenth, 'FeSO4'),
+      context: { formulas: ['FeSO4', 'FeSO4·7H2O', 'Fe2(SO4)3', 'ZnSO4'] },
+      many: 1,
+    },
+    {
+      slip: 'formula-of-another-compound',
+      to: 'what is no formula',
+      of: tenth.times(blueVitriol),
+      context: { formulas: ['CuSO4·5H2O'] },
+      many: 0,
+    },
+    {
+      slip: 'coefficient-in-molar-mass',
+      to: 'a substance with a coefficient in the first equation alone',
+      of: massFromAmount(tenth, 'KOH'),
+      context: { equations: ['H2SO4 + 2KOH -> K2SO4 + 2H2O', 'Al + 3KOH -> K3AlO3 + 1.5H2'] },
+      many: 1,
+    },
+    {
+      slip: 'coefficient-in-molar-mass',
+      to: 'a substance with half of one',
+      of: massFromAmount(tenth, 'O2'),
+      context: { equations: ['H2 + ½O2 -> H2O'] },
+      many: 0,
+    },
+    {
+      slip: 'coefficient-in-molar-mass',
+      to: 'the substances of a ratio of 3 to 2',
+      of: massFromAmount(amountFromMass(grams, 'Al').times(ratio('1.5', 'mole ratio', 'H2')), 'H2'),
+      many: 2,
+    },
+    {
+      slip: 'coefficient-of-neighbour',
+      to: 'a ratio, with the other coefficients of the first equation',
+      of: tenth.times(ratio('0.5', 'mole ratio', 'K2SO4')),
+      context: { equations: ['H2SO4 + 2KOH -> K2SO4 + 2H2O', 'K2SO4 + 3H2 -> 5KOH'] },
+      many: 1,
+    },
+    {
+      slip: 'coefficient-of-neighbour',
+      to: 'the ratio of a substance of no equation',
+      of: tenth.times(ratio('0.5', 'mole ratio', 'Na2SO4')),
+      context: { equations: ['H2SO4 + 2KOH -> K2SO4 + 2H2O'] },
+      many: 0,
+    },
+    {
+      slip: 'one-step-for-all',
+      to: 'a ratio beside its own, another one and that of another substance',
+      of: tenth.times(ratio('2', 'mole ratio', 'H2SO4')),
+      context: {
+        atHand: [
+          ratio('2', 'mole ratio', 'H2SO4'),
+          ratio('0.5', 'mole ratio', 'H2SO4'),
+          ratio('3', 'mole ratio', 'KOH'),
+        ],
+      },
+      many: 1,
+    },
+    { slip: 'excess-on-another-reagent', to: 'a mass', of: grams.times(exact(2)), context: spareOfAcid, many: 1 },
+    { slip: 'excess-on-another-reagent', to: 'a volume', of: tenMillilitres, context: spareOfAcid, many: 1 },
+    {
+      slip: 'excess-on-another-reagent',
+      to: 'a concentration',
+      of: solution('1 mol/L'),
+      context: spareOfAcid,
+      many: 0,
+    },
+    { slip: 'excess-per-cent-as-factor', to: 'no excess', of: tenth.times(ratio('1', 'excess')), many: 0 },
+    { slip: 'excess-per-cent-as-factor', to: 'one in per cent', of: tenth.times(ratio('110 %', 'excess')), many: 3 },
+    { slip: 'pressure-units-mixed', to: 'a pressure alone', of: exact('1 atm').to('kPa'), many: 0 },
+    { slip: 'molar-volume-elsewhere', to: 'an energy', of: gasConstant.times(tenth), many: 0 },
+    { slip: 'molar-volume-elsewhere', to: 'the volume of a gas', of: hydrogen.volume, many: 5 },
+    {
+      slip: 'per-cent-by-volume',
+      to: 'a strength',
+      of: (density as Quantity<'density'>).times(percent),
+      many: 1,
+    },
+    {
+      slip: 'per-cent-by-volume',
+      to: 'a volume of liquid',
+      of: tenMillilitres.times(density as Quantity<'density'>),
+      many: 0,
+    },
+    { slip: 'millilitres-as-grams', to: 'a strength', of: (density as Quantity<'density'>).times(percent), many: 0 },
+    {
+      slip: 'millilitres-as-grams',
+      to: 'the mass of a volume',
+      of: tenMillilitres.times(density as Quantity<'density'>),
+      many: 1,
+    },
+    {
+      slip: 'millilitres-as-grams',
+      to: 'the volume of a mass',
+      of: grams.dividedBy(density as Quantity<'density'>),
+      many: 1,
+    },
+    { slip: 'ammonia-formula-mixed', to: 'ammonia of 28 %', of: ammonia('NH3', '28 %'), many: 1 },
+    { slip: 'ammonia-formula-mixed', to: 'the same by its other formula', of: ammonia('NH4OH', '28 %'), many: 1 },
+    { slip: 'ammonia-formula-mixed', to: 'pure ammonia', of: ammonia('NH3', '1'), many: 0 },
+    { slip: 'ammonia-formula-mixed', to: 'an acid of 28 %', of: ammonia('HCl', '28 %'), many: 0 },
+    { slip: 'ammonia-formula-mixed', to: 'ammonia without a label', of: massFromAmount(tenth, 'NH3'), many: 0 },
+    {
+      slip: 'next-row-of-table',
+      to: 'a mass fraction that was worked out',
+      of: exact('5 mL')
+        .times(density as Quantity<'density'>)
+        .times(exact('0.2').times(exact(2)).named({ role: 'mass fraction' })),
+      context: row,
+      many: 0,
+    },
+    {
+      slip: 'next-row-of-table',
+      to: 'a row of the same mass fraction',
+      of: exact('5 mL')
+        .times(density as Quantity<'density'>)
+        .times(percent),
+      context: { atHand: [ratio('0.372', 'mass fraction', 'X'), named('1.84 g/mL', 'density', 'X')] },
+      many: 0,
+    },
+    {
+      slip: 'spare-left-out',
+      to: 'twice a total',
+      of: exact(2)
+        .times(spare)
+        .times(sum([tenMillilitres])),
+      many: 0,
+    },
+    {
+      slip: 'printed-amount-kept',
+      to: 'a volume of acid, of all that is printed',
+      of: tenMillilitres.named({ role: 'volume', of: 'HCl' }),
+      context: { atHand: printed },
+      many: 1,
+    },
+    {
+      slip: 'printed-amount-kept',
+      to: 'a volume of nothing in particular',
+      of: tenMillilitres.named({ role: 'volume' }),
+      context: { atHand: [exact('20 mL', { role: 'volume' })] },
+      many: 0,
+    },
+    {
+      slip: 'printed-amount-kept',
+      to: 'a volume in no role',
+      of: tenMillilitres.named({ of: 'HCl' }),
+      context: { atHand: [exact('20 mL', { of: 'HCl' })] },
+      many: 0,
+    },
+    ...(
+      [
+        ['1.02 mol/L', '1 mol/L', 'label-strength', 'other-bottle'],
+        ['1 mol/L', '1.02 mol/L', 'other-bottle', 'label-strength'],
+      ] as const
+    ).flatMap(([own, other, found, not]) =>
+      [found, not].map((slip) => ({
+        slip,
+        to: `${own} beside ${other}`,
+        of: tenMillilitres.times(bottle(own)),
+        context: { atHand: [bottle(other)] },
+        many: slip === found ? 1 : 0,
+      })),
+    ),
+    {
+      slip: 'other-bottle',
+      to: 'two strengths that were measured',
+      of: tenMillilitres.times(bottle('1.02 mol/L')),
+      context: { atHand: [quantity('1.04 mol/L', { role: 'concentration', of: 'HCl' })] },
+      many: 1,
+    },
+    {
+      slip: 'dilution-upside-down',
+      to: 'a dilution',
+      of: exact('50 mL')
+        .times(solution('1 mol/L'))
+        .dividedBy(solution('3 mol/L' as '1 mol/L')),
+      many: 1,
+    },
+    {
+      slip: 'dilution-upside-down',
+      to: 'an amount in a volume',
+      of: tenMillilitres.times(solution('1 mol/L')),
+      many: 0,
+    },
+    { slip: 'dilution-upside-down', to: 'a volume of one solution', of: tenth.dividedBy(solution('1 mol/L')), many: 0 },
+    {
+      slip: 'other-tare',
+      to: 'one with a tare like its own',
+      of: weighing,
+      context: { atHand: [tare('1.5 g')] },
+      many: 0,
+    },
+    {
+      slip: 'other-tare',
+      to: 'one with another tare',
+      of: weighing,
+      context: { atHand: [tare('1500.1 mg')] },
+      many: 1,
+    },
+    {
+      slip: 'other-tare',
+      to: 'one with a paper',
+      of: weighing,
+      context: { atHand: [tare('0.2 g', { label: 'Filter Paper' }), tare('0.3 g', { of: 'paper' })] },
+      many: 0,
+    },
+    {
+      slip: 'paper-left-in',
+      to: 'one with two papers and a beaker',
+      of: weighing,
+      context: { atHand: [tare('0.2 g', { label: 'Filter Paper' }), tare('300 mg', { of: 'paper' }), tare('9 g')] },
+      many: 2,
+    },
+    {
+      slip: 'paper-left-in',
+      to: 'a tare of two parts',
+      of: grams.minus(sum([tare('1 g'), tare('100 mg')]).named({ role: 'tare' })),
+      many: 2,
+    },
+    {
+      slip: 'paper-left-in',
+      to: 'a tare of one part',
+      of: grams.minus(sum([tare('1 g')]).named({ role: 'tare' })),
+      many: 0,
+    },
+    {
+      slip: 'paper-left-in',
+      to: 'a tare that is a product',
+      of: grams.minus(tare('1 g').times(exact(2)).named({ role: 'tare' })),
+      many: 0,
+    },
+    { slip: 'paper-left-in', to: 'another sum', of: grams.minus(sum([tare('1 g'), tare('0.1 g')])), many: 0 },
+    {
+      slip: 'weighed-too-soon',
+      to: 'a weighing beside an equal and an earlier one',
+      of: weighing,
+      context: { atHand: ['3.5 g', '3600 mg'].map((text) => exact(text as '1 g', { role: 'gross' })) },
+      many: 1,
+    },
+    {
+      slip: 'step-yields-averaged',
+      to: 'yields that were worked out',
+      of: percentYield('1 g', '2 g').times(percentYield('1 g', '4 g')),
+      many: 0,
+    },
+    { slip: 'yield-upside-down', to: 'a yield', of: percentYield('1 g', '2 g'), many: 1 },
+    {
+      slip: 'yield-on-starting-mass',
+      to: 'a yield beside two reactants, one of them weighed',
+      of: percentYield('1 g', '2 g'),
+      context: { reactants: [reactant('ZnO', '3.255 g'), reactant('H2SO4')] },
+      many: 1,
+    },
+    {
+      slip: 'yield-on-starting-mass',
+      to: 'a theoretical yield itself',
+      of: theory,
+      context: { reactants: [reactant('ZnO', '3.255 g')] },
+      many: 0,
+    },
+    {
+      slip: 'reactant-masses-added',
+      to: 'a theoretical yield beside one reactant that is weighed',
+      of: theory,
+      context: { reactants: [reactant('ZnO', '3.255 g'), reactant('H2SO4')] },
+      many: 0,
+    },
+    {
+      slip: 'reactant-masses-added',
+      to: 'a theoretical yield beside two',
+      of: theory,
+      context: { reactants: [reactant('ZnO', '3.255 g'), reactant('NaCl', '1 g'), reactant('H2SO4')] },
+      many: 1,
+    },
+    {
+      slip: 'smaller-mass-limits',
+      to: 'a theoretical yield beside one reactant that is weighed and does not limit',
+      of: theory,
+      context: { reactants: [reactant('H2SO4'), reactant('ZnO', '3.255 g', '0.2 mol')] },
+      many: 0,
+    },
+    {
+      slip: 'yield-on-the-metal',
+      to: 'the yield of soda alum beside what brings aluminium, sodium and neither',
+      of: exact('0.1 mol', { role: 'theoretical yield', of: 'NaAl(SO4)2·12H2O' }),
+      context: {
+        reactants: [
+          reactant('H2SO4'),
+          reactant('Al2(SO4)3', undefined, '0.2 mol'),
+          reactant('NaCl', undefined, '0.3 mol'),
+          reactant('the rest', undefined, '0.4 mol'),
+        ],
+      },
+      many: 1,
+    },
+    { slip: 'aliquot-left-out', to: 'an aliquot', of: tenth.times(ratio('0.5', 'aliquot')), many: 1 },
+    {
+      slip: 'aliquot-left-out',
+      to: 'a yield beside an aliquot',
+      of: theory,
+      context: { atHand: [ratio('0.5', 'aliquot')] },
+      many: 1,
+    },
+    {
+      slip: 'aliquot-left-out',
+      to: 'a yield of an aliquot beside another',
+      of: theory.times(ratio('0.5', 'aliquot')),
+      context: { atHand: [ratio('0.25', 'aliquot')] },
+      many: 1,
+    },
+    {
+      slip: 'aliquot-left-out',
+      to: 'an amount beside an aliquot',
+      of: tenth,
+      context: { atHand: [ratio('0.5', 'aliquot')] },
+      many: 0,
+    },
+    { slip: 'per-cent-place', to: 'a theoretical yield', of: theory, many: 0 },
+    {
+      slip: 'gravimetric-factor-upside-down',
+      to: 'a share of masses',
+      of: grams.dividedBy(exact('5 g')).named({ role: 'mass fraction' }),
+      many: 0,
+    },
+    {
+      slip: 'ion-for-salt',
+      to: 'a mass by way of moles, without a gravimetric factor',
+      of: massFromAmount(amountFromMass(grams, 'NaNO3').times(potash), 'KNO3'),
+      many: 0,
+    },
+    { slip: 'ion-for-salt', to: 'no ion in common', of: factorOf('BaSO4', 'Ba'), many: 0 },
+    { slip: 'ion-for-salt', to: 'an ion in common by half', of: factorOf('BaSO4', 'Na2S'), many: 0 },
+    {
+      slip: 'water-on-residue',
+      to: 'water on another whole',
+      of: water(grams.minus(exact('1 g'))).dividedBy(exact('5 g')),
+      many: 0,
+    },
+    {
+      slip: 'water-on-residue',
+      to: 'water that was added',
+      of: water(grams.plus(exact('1 g'))).dividedBy(grams),
+      many: 0,
+    },
+    {
+      slip: 'water-on-residue',
+      to: 'water times the sample',
+      of: water(exact('0.5').minus(exact('0.2'))).times(exact('0.5')),
+      many: 0,
+    },
+    {
+      slip: 'amount-rounded-early',
+      to: 'an amount on the way',
+      of: thirdMole.named({ role: 'amount' }).times(exact(3)),
+      many: 2,
+    },
+    { slip: 'amount-rounded-early', to: 'an amount without a name', of: thirdMole.times(exact(3)), many: 0 },
+    {
+      slip: 'amount-rounded-early',
+      to: 'an amount that is given',
+      of: exact('0.12345 mol', { role: 'amount' }).times(exact(3)),
+      many: 0,
+    },
+    { slip: 'amount-rounded-early', to: 'the answer itself', of: thirdMole.named({ role: 'amount' }), many: 0 },
+    {
+      slip: 'amount-rounded-early',
+      to: 'a mass on the way',
+      of: exact('1 g').dividedBy(exact(7)).named({ role: 'amount' }).times(exact(3)),
+      many: 0,
+    },
+    { slip: 'digits-swapped', to: 'a reading of mass', of: quantity('12 g').times(exact(1)), many: 1 },
+    { slip: 'digits-swapped', to: 'a mass that is said', of: exact('12 g').times(exact(1)), many: 0 },
+    { slip: 'digits-swapped', to: 'a reading of volume', of: quantity('12 mL').times(exact(1)), many: 0 },
+    {
+      slip: 'digits-swapped',
+      to: 'equal digits, and a zero that would stand first',
+      of: quantity('1022 g').times(exact(1)),
+      many: 1,
+    },
+    {
+      slip: 'digits-swapped',
+      to: 'twenty digits, where nine swaps can be seen',
+      of: quantity('1.2121212121212121212 g').times(exact(1)),
+      many: 9,
+    },
+    { slip: 'digits-swapped', to: 'one more', of: quantity('1.21212121212121212121 g').times(exact(1)), many: 0 },
+    { slip: 'celsius-in-gas-law', to: 'degrees from kelvins', of: exact('300 K').to('degC'), many: 0 },
+    { slip: 'celsius-in-gas-law', to: 'kelvins from degrees', of: exact('25 degC').to('K'), many: 1 },
+    {
+      slip: 'celsius-in-gas-law',
+      to: 'both parts of a difference',
+      of: exact('25 degC').minus(exact('20 degC')),
+      many: 2,
+    },
+    { slip: 'millilitres-as-litres', to: 'a volume', of: tenMillilitres.times(exact(2)), many: 1 },
   ])('$slip to $to: $many', ({ slip, of, context, many }) => {
     expect(ways(of, slip, context)).toHaveLength(many)
   })

@@ -9,9 +9,7 @@ import type { Slip, SlipChange } from '../slip.js'
 function factorsAtHand(context: SlipContext, of: string | undefined): readonly Quantity<'ratio'>[] {
   const others = atHand(context, 'excess', 'ratio').filter((factor) => factor.naming.of !== of)
   const values = others.map((factor) => factor.to('1').value.toString())
-  return others.filter(
-    (factor, index) => !factor.equals(exact('1')) && values.indexOf(values[index] as string) === index,
-  )
+  return others.filter((_, index) => values.indexOf(values[index] as string) === index)
 }
 
 const supplyDimensions: readonly string[] = ['mass', 'volume', 'amount']

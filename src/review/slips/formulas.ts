@@ -50,7 +50,7 @@ function coefficientsOf(formula: string, calculation: Calculation, { equations =
     return [ratio.naming.of === formula ? fraction.top : fraction.bottom]
   })
   const overall = equations.slice(0, 1).flatMap((equation) => coefficientsIn(equation, formula))
-  return [...new Set([...fromRatios, ...overall])].filter((coefficient) => coefficient > 1)
+  return [...new Set([...fromRatios, ...overall])]
 }
 
 function coefficientsIn(equation: Parameters<typeof equationOf>[0], formula: string): readonly number[] {

@@ -44,7 +44,7 @@ function otherWater({ facts, of }: UsedMolarMass, { formulas = [] }: SlipContext
   const list = formulasAtHand(formulas)
   const salt = list.length === 0 ? undefined : formulaAmong(list, of)?.salt
   const named = list.filter((other) => other.salt === salt).map(({ water }) => water)
-  return [...new Set([...(own > 0 ? usualWater : []), ...named])].filter((water) => water > 0 && water !== own)
+  return [...new Set([...(own > 0 ? usualWater : []), ...named])].filter((water) => water > 0)
 }
 
 /** Numbers of water that hydrates of common salts have. Common practice, no source. */

@@ -15,8 +15,8 @@ function takesNeighbour(calculation: Calculation, { equations = [] }: SlipContex
   return partsIn(calculation, 'mole ratio', 'ratio').flatMap((ratio) => {
     const own = coefficients.find(({ formula }) => formula === ratio.naming.of)?.coefficient
     if (own === undefined) return []
-    const others = new Set(coefficients.map(({ coefficient }) => coefficient).filter((other) => other !== own))
-    return [...others].map((other) =>
+    const all = new Set(coefficients.map(({ coefficient }) => coefficient))
+    return [...all].map((other) =>
       because(`${called(ratio)} with the coefficient ${other}`, instead(ratio, scaled(ratio, other, own))),
     )
   })

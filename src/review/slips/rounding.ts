@@ -59,7 +59,7 @@ const ways: readonly Way[] = [
 function roundsMolarMasses(calculation: Calculation, { weights }: SlipContext): readonly SlipChange[] {
   const used = molarMassesOf(calculation)
   const alone = used.length > 1 ? used.map((one) => [one]) : []
-  return (used.length === 0 ? [] : [used, ...alone]).flatMap((group) =>
+  return [used, ...alone].flatMap((group) =>
     ways.map(({ how, round }) =>
       because(
         `molar mass of ${group.map(({ of }) => of).join(' and of ')} ${how}`,

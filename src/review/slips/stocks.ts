@@ -77,7 +77,6 @@ function keepsPrinted({ result }: Calculation, { atHand: all = [] }: SlipContext
   if (role === undefined || of === undefined) return []
   return all
     .filter((q) => q.dimension === result.dimension && q.naming.role === role && q.naming.of === of)
-    .filter((q) => !q.equals(result))
     .map((q) => because(`${called(result)}: ${q.toString()}, as for another scale`, instead(result, q)))
 }
 

@@ -30,7 +30,7 @@ const isLabel = (own: Concentration, other: Concentration): boolean => isMeasure
 function swapsStrengths(calculation: Calculation): readonly SlipChange[] {
   const strengths = partsIn(calculation, 'concentration', 'amountConcentration')
   const below = strengths.find((q) => isDivisor(calculation, q))
-  const above = strengths.find((q) => q !== below && !isDivisor(calculation, q))
+  const above = strengths.find((q) => !isDivisor(calculation, q))
   if (below === undefined || above === undefined) return []
   return [because(`${called(above)} and ${called(below)} swapped`, ...exchanged(above, below))]
 }

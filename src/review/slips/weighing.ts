@@ -25,9 +25,7 @@ function takesOtherTare(calculation: Calculation, context: SlipContext): readonl
   const others = atHand(context, 'tare', 'mass').filter((tare) => !isPaper(tare))
   return differencesOf(calculation).flatMap(({ operands }) => {
     const own = operands[1] as Quantity
-    return others
-      .filter((tare) => !tare.equals(own as Quantity<'mass'>))
-      .map((tare) => because(`${called(own)}: ${called(tare)} instead`, instead(own, tare)))
+    return others.map((tare) => because(`${called(own)}: ${called(tare)} instead`, instead(own, tare)))
   })
 }
 
@@ -58,9 +56,7 @@ function less(q: Quantity, removed: Quantity): Replacement {
 function weighsTooSoon(calculation: Calculation, context: SlipContext): readonly SlipChange[] {
   const earlier = atHand(context, 'gross', 'mass')
   return partsIn(calculation, 'gross', 'mass').flatMap((gross) =>
-    earlier
-      .filter((other) => !other.equals(gross))
-      .map((other) => because(`${called(gross)}: ${called(other)} instead`, instead(gross, other))),
+    earlier.map((other) => because(`${called(gross)}: ${called(other)} instead`, instead(gross, other))),
   )
 }
 
