@@ -33,9 +33,8 @@ function sketch(calculation: Calculation): Sketch {
 }
 
 function stepOf(calculation: Calculation, q: Quantity): Step | undefined {
-  const parts = partsOf(q)
-  if (q.rule === 'input' || parts.length === 0) return undefined
-  const places = parts.map((part) => calculation.placeOf(part) as number)
+  if (q.rule === 'input') return undefined
+  const places = partsOf(q).map((part) => calculation.placeOf(part) as number)
   return { rule: numericRules[q.rule], places, settings: q.settings }
 }
 

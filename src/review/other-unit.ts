@@ -29,7 +29,7 @@ export function remarkOn(statement: Statement, right: Unit): UnitRemark {
 
 /** The units that the right answer may be given in, its own first. */
 function likelyUnits({ unit, dimension }: Quantity): readonly Unit[] {
-  return [unit, ...unitsOf(dimension as Dimension).filter((other) => other !== unit)]
+  return [unit, ...unitsOf(dimension as Dimension)]
 }
 
 function isRightIn(right: Quantity, statement: Statement, unit: Unit, exactness: Exactness): boolean {

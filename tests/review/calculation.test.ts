@@ -1,6 +1,6 @@
 import { molarMass } from 'saltwright/formula'
 import { constant, exact, quantity, roundTo } from 'saltwright/quantity'
-import { massFromAmount } from 'saltwright/stoichiometry'
+import { amountFromMass, massFromAmount } from 'saltwright/stoichiometry'
 import { describe, expect, it } from 'vitest'
 import { calculationOf, isDivisor, partsOf } from '../../src/review/calculation.js'
 import { estimate } from '../../src/review/estimate.js'
@@ -116,6 +116,11 @@ describe('what is looked up in a calculation', () => {
       ['ZnSO4·7H2O', 2, false],
     ])
     expect(molarMassesOf(found)).toBe(molarMassesOf(found))
+  })
+
+  it('a mass is divided by a molar mass where that is done once, whatever else is done with it', () => {
+    const back = massFromAmount(amountFromMass(exact('2.00 g'), 'ZnO').times(exact(2)), 'ZnO')
+    expect(molarMassesOf(calculationOf(back)).map(({ of, divides }) => [of, divides])).toEqual([['ZnO', true]])
   })
 
   it('only molar masses that say of what they are', () => {

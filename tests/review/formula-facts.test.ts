@@ -60,6 +60,7 @@ describe('what can be misread in a formula', () => {
     ['ZnSO4·H2O2', ['SO4', 'HO']],
     ['ZnSO4·HO', ['SO4', 'HO']],
     ['ZnSO4·H2S', ['SO4', 'HS']],
+    ['ZnSO4·H2ON', ['SO4', 'HON']],
     ['CuSO4·4NH3·H2O', ['SO4', 'NH']],
   ])('%s: only water counts as water', (text, parts) => {
     expect(formulaFacts(text)?.branches).toHaveLength(parts.length)

@@ -75,6 +75,12 @@ describe('two slips together', () => {
     expect(pairsFor('210 g', slips)).toEqual(['one+two', 'one+three', 'one+four', 'two+three', 'two+four'])
   })
 
+  it('explain nothing where they cannot be worked out', () => {
+    const change = [{ replace: b, with: (q: Quantity) => q.dividedBy(exact(0)), estimate: () => 28 }]
+    const byZero: Slip = { ...slip('by-zero'), changes: () => [{ reason: 'zero', change }] }
+    expect(pairsFor('210 g', [slip('one', [[a, '3']]), byZero])).toEqual([])
+  })
+
   it('are looked for only on request', () => {
     const slips = [slip('one', [[a, '3']]), slip('two', [[b, '7']])]
     expect(reviewAnswer(product, '210 g', { slips }).verdict).toBe('unexplained')

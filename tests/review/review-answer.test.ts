@@ -121,6 +121,13 @@ describe('the verdict on a value that is right', () => {
     const { verdict, candidates } = reviewAnswer(mass, '7.188 g')
     expect(verdict).toBe('rounding')
     expect(candidates.map(({ slips }) => slips[0])).toEqual(['molar-mass-rounded'])
+    const salt = { role: 'mass', of: 'NaCl' } as const
+    const context = { atHand: [exact('0.583 g', salt)] }
+    const up = reviewAnswer(exact('0.5821 g', salt), '0.583 g', { context })
+    expect([up.rounding?.kind, ...up.candidates.map(({ slips }) => slips[0])]).toEqual([
+      'rounded away',
+      'printed-amount-kept',
+    ])
   })
 })
 
@@ -332,6 +339,29 @@ describe('the course’s own atomic weights', () => {
     expect(reviewAnswer(put, '7.1889 g', { weights: wall }).verdict).toBe('agrees')
     const without = exact('0.0250 mol').times(constant('287.541 g/mol', { role: 'atomic weight' }))
     expect(reviewAnswer(without, '7.18853 g', { weights: wall }).verdict).toBe('agrees')
+  })
+
+  const measured = quantity('28.754 g')
+    .dividedBy(quantity('0.1000 mol'))
+    .named({ role: 'molar mass', of: 'ZnSO4·7H2O' })
+
+  it('a molar mass that was measured stays what it is', () => {
+    expect(reviewAnswer(measured, '300 g/mol', { weights: wall }).expected.toString()).toBe('287.5 g/mol')
+  })
+
+  it('but its slips are worked out with them, also where it was reviewed without before', () => {
+    // less 7 × 18.015 g/mol of water, or 7 × 18.1 g/mol
+    const heavy = atomicWeightSet({ name: 'heavy', values: { O: '16.084' }, extends: 'abridged' })
+    expect(reviewAnswer(measured, '161.4 g/mol').candidates[0]?.slips).toEqual(['hydrate-weighed-as-anhydrous'])
+    const { candidates } = reviewAnswer(measured, '160.8 g/mol', { weights: heavy })
+    expect(candidates[0]?.slips).toEqual(['hydrate-weighed-as-anhydrous'])
+  })
+
+  it('slips stay with the atomic weights of the calculation where no others are given', () => {
+    // the anhydrous salt has no hydrogen: 161.436 g/mol × 0.0250 mol
+    const heavy = atomicWeightSet({ name: 'heavy', values: { H: '1.1' }, extends: 'abridged' })
+    const own = massFromAmount(exact('0.0250 mol'), 'ZnSO4·7H2O', { weights: heavy })
+    expect(reviewAnswer(own, '4.0359 g').candidates[0]?.slips).toEqual(['hydrate-weighed-as-anhydrous'])
   })
 
   it('slips are worked out with them', () => {

@@ -1,5 +1,5 @@
 import { planClass } from 'saltwright/preparation'
-import { type BenchWorksheet, reviewBenches, reviewClass } from 'saltwright/review'
+import { type BenchWorksheet, reviewBenches, reviewClass, reviewWorksheet } from 'saltwright/review'
 import { describe, expect, it } from 'vitest'
 import { zincSulfate } from '../preparation/recipes.js'
 import { allRight, filledIn, zincAssessment, zincPlan } from './worksheets.js'
@@ -48,6 +48,18 @@ describe('a class', () => {
     expect(slips.map(({ slip, share }) => [slip, share]).slice(0, 1)).toEqual([['product-taken-as-anhydrous', 2]])
     expect(mostCommon).toBe(slips[0])
     expect(slips.map(({ slip }) => slip)).toContain('other-hydrate')
+  })
+
+  it('counts single slips alone, and only those that fit best', () => {
+    const faulted = (answer: string, pairs = false) =>
+      reviewClass([{ plan: zincPlan, filled: filledIn({ 'theoretical-yield': answer }) }], { pairs })
+    for (const answer of ['6.457 g', '6.458 g', '7.18 g']) {
+      const { candidates } = reviewWorksheet(zincPlan, filledIn({ 'theoretical-yield': answer })).answers.at(-1)!
+        .review!
+      const best = candidates.filter(({ fit }) => fit === candidates[0]?.fit).map(({ slips: [name] }) => name)
+      expect(faulted(answer).benches[0]?.slips['theoretical-yield']).toEqual(best)
+      expect(faulted(answer, true).benches[0]?.slips['theoretical-yield']).toEqual(best)
+    }
   })
 
   it('counts what is only rounded as not faulted', () => {

@@ -17,7 +17,7 @@ const solution = (text: '1 mol/L', of = 'HCl') => named(text, 'concentration', o
 const tenMillilitres = exact('10 mL')
 const spare = ratio('1.2', 'excess')
 const percent = ratio('37.2 %', 'mass fraction', 'HCl')
-const density = named('1.18 g/mL', 'density', 'HCl')
+const label = named('1.18 g/mL', 'density', 'HCl') as Quantity<'density'>
 const row: ReviewContext = {
   atHand: [ratio('98 %', 'mass fraction', 'H2SO4'), named('1.84 g/mL', 'density', 'H2SO4')],
 }
@@ -99,9 +99,7 @@ describe('a slip is looked for where it applies, and only there', () => {
     {
       slip: 'next-row-of-table',
       to: 'a mass fraction with a density',
-      of: exact('5 mL')
-        .times(density as Quantity<'density'>)
-        .times(percent),
+      of: exact('5 mL').times(label).times(percent),
       context: row,
       many: 1,
     },
@@ -109,16 +107,14 @@ describe('a slip is looked for where it applies, and only there', () => {
     {
       slip: 'next-row-of-table',
       to: 'a density alone',
-      of: exact('5 mL').times(density as Quantity<'density'>),
+      of: exact('5 mL').times(label),
       context: row,
       many: 0,
     },
     {
       slip: 'next-row-of-table',
       to: 'a table of mass fractions alone',
-      of: exact('5 mL')
-        .times(density as Quantity<'density'>)
-        .times(percent),
+      of: exact('5 mL').times(label).times(percent),
       context: { atHand: row.atHand!.slice(0, 1) },
       many: 0,
     },
@@ -339,31 +335,43 @@ describe('a slip is looked for where it applies, and only there', () => {
     { slip: 'excess-per-cent-as-factor', to: 'no excess', of: tenth.times(ratio('1', 'excess')), many: 0 },
     { slip: 'excess-per-cent-as-factor', to: 'one in per cent', of: tenth.times(ratio('110 %', 'excess')), many: 3 },
     { slip: 'pressure-units-mixed', to: 'a pressure alone', of: exact('1 atm').to('kPa'), many: 0 },
+    {
+      slip: 'molar-volume-elsewhere',
+      to: 'an amount that comes after the gas constant was used',
+      of: gasConstant.times(exact('300 K')).times(tenth).dividedBy(exact('100 kPa')),
+      many: 0,
+    },
     { slip: 'molar-volume-elsewhere', to: 'an energy', of: gasConstant.times(tenth), many: 0 },
     { slip: 'molar-volume-elsewhere', to: 'the volume of a gas', of: hydrogen.volume, many: 5 },
     {
       slip: 'per-cent-by-volume',
       to: 'a strength',
-      of: (density as Quantity<'density'>).times(percent),
+      of: label.times(percent),
       many: 1,
     },
     {
       slip: 'per-cent-by-volume',
       to: 'a volume of liquid',
-      of: tenMillilitres.times(density as Quantity<'density'>),
+      of: tenMillilitres.times(label),
       many: 0,
     },
-    { slip: 'millilitres-as-grams', to: 'a strength', of: (density as Quantity<'density'>).times(percent), many: 0 },
+    { slip: 'millilitres-as-grams', to: 'a strength', of: label.times(percent), many: 0 },
     {
       slip: 'millilitres-as-grams',
       to: 'the mass of a volume',
-      of: tenMillilitres.times(density as Quantity<'density'>),
+      of: tenMillilitres.times(label),
+      many: 1,
+    },
+    {
+      slip: 'millilitres-as-grams',
+      to: 'a volume, and a strength beside it',
+      of: tenMillilitres.times(label).plus(label.times(percent).times(tenMillilitres)),
       many: 1,
     },
     {
       slip: 'millilitres-as-grams',
       to: 'the volume of a mass',
-      of: grams.dividedBy(density as Quantity<'density'>),
+      of: grams.dividedBy(label),
       many: 1,
     },
     { slip: 'ammonia-formula-mixed', to: 'ammonia of 28 %', of: ammonia('NH3', '28 %'), many: 1 },
@@ -375,7 +383,7 @@ describe('a slip is looked for where it applies, and only there', () => {
       slip: 'next-row-of-table',
       to: 'a mass fraction that was worked out',
       of: exact('5 mL')
-        .times(density as Quantity<'density'>)
+        .times(label)
         .times(exact('0.2').times(exact(2)).named({ role: 'mass fraction' })),
       context: row,
       many: 0,
@@ -383,9 +391,7 @@ describe('a slip is looked for where it applies, and only there', () => {
     {
       slip: 'next-row-of-table',
       to: 'a row of the same mass fraction',
-      of: exact('5 mL')
-        .times(density as Quantity<'density'>)
-        .times(percent),
+      of: exact('5 mL').times(label).times(percent),
       context: { atHand: [ratio('0.372', 'mass fraction', 'X'), named('1.84 g/mL', 'density', 'X')] },
       many: 0,
     },
