@@ -16,5 +16,5 @@ function csvCell(cell: Cell): string {
 }
 
 function startsFormula(text: string): boolean {
-  return /^[=+\-@\t\r\n＝＋－＠]/.test(text) && !/^[+-]?\d+(\.\d+)?(e[+-]?\d+)?$/i.test(text)
+  return /^[=+\-@\t\r\n＝＋－＠]/.test(text) && !/^[+-]\d+(\.\d+)?(e[+-]?\d+)?$/i.test(text)
 }

@@ -34,7 +34,7 @@ function blockAsMarkdown(block: Block): string {
       return block.lines.map((line) => `- ${lineAsMarkdown(line)}`).join('\n')
     case 'blanks':
       return block.fields
-        .map(({ label, unit }) => `- ${escaped(label)}: \\_\\_\\_\\_\\_\\_\\_\\_ ${escaped(unit)}`.trimEnd())
+        .map(({ label, unit }) => `- ${escaped(label)}: \\_\\_\\_\\_\\_\\_\\_\\_ ${escaped(unit)}`)
         .join('\n')
     default:
       return tableAsMarkdown(block)

@@ -53,7 +53,7 @@ function stepAsText({ line, details }: Step, index: number): readonly string[] {
 
 function blanksAsText(fields: Extract<Block, { readonly kind: 'blanks' }>['fields']): readonly string[] {
   const longest = fields.reduce((most, { label }) => Math.max(most, label.length), 0)
-  return fields.map(({ label, unit }) => `${label.padEnd(longest)}  ______________ ${unit}`.trimEnd())
+  return fields.map(({ label, unit }) => `${label.padEnd(longest)}  ______________ ${unit}`)
 }
 
 function tableAsText({ head, rows, numeric }: Extract<Block, { readonly kind: 'table' }>): readonly string[] {

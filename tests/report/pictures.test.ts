@@ -1,6 +1,6 @@
 import { assessPreparation, type Recipe } from 'saltwright/preparation'
 import { lossAccount, percentYield } from 'saltwright/product'
-import { quantity, uncertaintyBudget } from 'saltwright/quantity'
+import { asDimension, quantity, sum, uncertaintyBudget } from 'saltwright/quantity'
 import {
   dryingPicture,
   lossPicture,
@@ -14,6 +14,7 @@ import { parse, View } from 'vega'
 import { compile, type TopLevelSpec } from 'vega-lite'
 import { describe, expect, it } from 'vitest'
 import { coolingPath } from '../../src/report/cooling-path.js'
+import { pictureOf } from '../../src/report/picture.js'
 
 const batch = { crystal: 'ZnSO4·7H2O', amount: '0.0400 mol', water: '17 g', evaporated: '6 g' } as const
 
@@ -79,6 +80,33 @@ describe('what a picture says', () => {
     const picture = uncertaintyPicture(uncertaintyBudget(quantity('7.412(2) g').plus(quantity('1.000(1) g'))))
     expect(picture.title.subtitle).toEqual(['result: 8.4120(22) g'])
     expect(picture.description).toContain('input 1 80 %; input 2 20 %.')
+  })
+
+  it('of uncertainty: the one that was worked out, whatever it takes for what is not stated', () => {
+    const budget = uncertaintyBudget(quantity('7.412 g'), { unstated: 'last-digit' })
+    expect(uncertaintyPicture(budget).title.subtitle).toEqual(['result: 7.4120(10) g'])
+  })
+
+  it('of uncertainty: the twelve largest inputs, shares below one per cent to a tenth', () => {
+    const inputs = ['3.0', ...Array(13).fill('0.1')].map((size) => quantity(`10.0(${size}) g` as '10.0(0.1) g'))
+    // 9 / (9 + 13 × 0.01) and 0.01 / 9.13
+    const shown = sum(inputs.map((input) => asDimension(input, 'mass')))
+    const { description } = uncertaintyPicture(uncertaintyBudget(shown))
+    expect(description).toContain('input 1 99 %; input 2 0.1 %;')
+    expect(description.match(/input/g)).toHaveLength(12)
+  })
+
+  it('in lines of a heading, no longer than ninety characters unless a word is', () => {
+    const linesOf = (...lengths: readonly number[]) => {
+      const text = lengths.map((length) => 'x'.repeat(length)).join(' ')
+      return pictureOf({ title: '', subtitle: [text, 'more'], description: '' }, {}).title.subtitle.map(
+        (line) => line.length,
+      )
+    }
+    expect(linesOf(44, 45, 10)).toEqual([90, 10, 4])
+    expect(linesOf(44, 46)).toEqual([44, 46, 4])
+    expect(linesOf(100, 100)).toEqual([100, 100, 4])
+    expect(pictureOf({ title: '', description: '' }, {}).title.subtitle).toEqual([])
   })
 
   it('of a class: benches without a name are numbered', () => {

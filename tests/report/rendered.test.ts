@@ -60,6 +60,14 @@ describe.each(['text', 'markdown', 'html', 'latex'] as const)('as %s', (format) 
   })
 })
 
+/* A recipe with stages that only clear, gases, what is taken away, and supplies as needed. */
+it('a bench sheet of many stages', async () => {
+  const path = '../published/data/preparations/copper-cycle-through-nitrate-hydroxide-oxide-and-sulfate.json'
+  const cycle = JSON.parse(readFileSync(new URL(path, import.meta.url), 'utf8')) as Recipe
+  const sheet = benchSheet(planPreparation({ ...cycle, auxiliaries: [{ name: 'boiling chips', amount: '2 g' }] }))
+  await expect(sheet).toMatchFileSnapshot('documents/bench-sheet-of-many-stages.text.txt')
+})
+
 it.each([
   ['class.csv', () => classCsv(room)],
   ['review-of-a-class.csv', () => classReviewCsv(reviews)],

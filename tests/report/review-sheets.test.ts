@@ -134,6 +134,10 @@ describe('questions, written', () => {
     expect(alone?.text).not.toContain('Mix')
   })
 
+  it('stand one variant after the other', () => {
+    expect(questionSheet(set)).toContain('mol.\n\nZinc sulfate heptahydrate\nQuestions, variant 2')
+  })
+
   it('without wrong answers list none', () => {
     const plain = questionSet(zincSulfate, {
       seed: 1,
@@ -141,6 +145,7 @@ describe('questions, written', () => {
       questions: ['theoretical-yield', 'limiting-reagent'],
     })
     expect(questionSheet(plain, 'text', { answers: 'shown' })).not.toContain('hydrate-')
+    expect(questionSheet(plain, 'html', { answers: 'shown' })).not.toContain('<ul>\n\n</ul>')
   })
 })
 
@@ -225,6 +230,8 @@ describe('questions as a QTI package', () => {
     for (const { text } of questionPackage(questionSet(named, { seed: 1 }))) expect(() => readXml(text)).not.toThrow()
     const [, item] = questionPackage(questionSet(named, { seed: 1 }))
     expect(readXml(item!.text).attributes.title).toContain('<script>alert(1)</script> & 50 %')
+    const odd = { ...zincSulfate, title: 'a\tb\nc\rd\u0008e\u001ff\ufffdg\ufffeh\uffffi\ud800j\udfffk' }
+    expect(questionPackage(questionSet(odd, { seed: 1 }))[1]!.text).toContain('"a\tb\nc\rd e f\ufffdg h i j k: ')
   })
 })
 

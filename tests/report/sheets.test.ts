@@ -84,6 +84,21 @@ describe('a bench sheet', () => {
     expect(sheet).not.toContain('too warm')
   })
 
+  it('names all that limit', () => {
+    const limiting = ['ZnO', 'H2SO4']
+    const plan = { ...planPreparation(zincSulfate), limiting }
+    expect(benchSheet(plan)).toContain('- Limited by: zinc oxide and sulfuric acid.')
+    const assessment = { ...assessPreparation(zincSulfate, records), limiting }
+    expect(assessmentSheet(assessment)).toContain('follows from zinc oxide and sulfuric acid.')
+  })
+
+  it('gives the numbers behind what is to be looked at', () => {
+    const [oxide, acid] = zincSulfate.supplies
+    const even = { ...zincSulfate, supplies: [oxide!, { ...acid!, excessFactor: '1' }] } as Recipe
+    const sheet = benchSheet(planPreparation(even)).replaceAll(/\s+/g, ' ')
+    expect(sheet).toContain('H2SO4 is within 1 % of limiting as well. (equivalents 1.000, excess 0 %)')
+  })
+
   it('ends its cautions by deferring to those who decide on the spot', () => {
     expect(planPreparation(full).cautions.at(-1)?.code).toBe('deferral')
     expect(lines.join(' ').replaceAll(/\s+/g, ' ')).toContain('qualified supervision')
@@ -403,5 +418,42 @@ describe('every format', () => {
     expect(() => benchSheet(plan, 'toString' as never)).toThrow(
       expect.objectContaining({ code: 'report/unknown-format' }),
     )
+  })
+})
+
+describe('what only looks like one of our documents', () => {
+  const plan = planPreparation(zincSulfate)
+  const room = planClass(zincSulfate, [{ name: 'Bench 1', scale: { amount: '0.0400 mol' } }])
+  const assessment = assessPreparation(zincSulfate, records)
+  const other = { format: 'saltwright/other@1' }
+
+  it.each([
+    {
+      what: 'a plan of another format',
+      write: () => benchSheet({ ...plan, ...other } as never),
+      code: 'report/not-a-plan',
+    },
+    {
+      what: 'a class of another format',
+      write: () => classCsv({ ...room, ...other } as never),
+      code: 'report/not-a-plan',
+    },
+    {
+      what: 'an assessment of another format',
+      write: () => assessmentSheet({ ...assessment, ...other } as never),
+      code: 'report/not-an-assessment',
+    },
+    {
+      what: 'an assessment with text for a yield',
+      write: () => assessmentSheet({ ...assessment, percentYield: '79 %' } as never),
+      code: 'report/not-an-assessment',
+    },
+    {
+      what: 'a class with text for its waste',
+      write: () => classCsv({ ...room, liquidWaste: '15 mL' } as never),
+      code: 'report/not-a-plan',
+    },
+  ])('$what is refused', ({ write, code }) => {
+    expect(write).toThrow(expect.objectContaining({ code }))
   })
 })

@@ -29,6 +29,31 @@ const volume = amount
   .to('mL')
   .named({ symbol: 'V', of: 'H2SO4', label: 'volume of acid' })
 
+const [x, y] = [quantity('2.50', { symbol: 'x' }), quantity('-1.5e-9', { symbol: 'y', of: 'words & more' })]
+const warm = quantity('25.0 degC', { symbol: 'T', label: 'bath' })
+const oddOnes: readonly { readonly what: string; readonly q: Quantity }[] = [
+  { what: 'a whole plan', q: volume },
+  { what: 'powers and roots', q: power(squareRoot(x).plus(y), 2) },
+  { what: 'functions', q: naturalLogarithm(x).plus(logarithm(x)).plus(antilogarithm(y)).named({ symbol: 'Δm' }) },
+  { what: 'temperatures', q: warm.minus(quantity('20.0 degC', { symbol: 'T' })) },
+  {
+    what: 'per cent',
+    q: mass
+      .dividedBy(quantity('5.00 g', { symbol: 'm', of: 'mix' }))
+      .to('%')
+      .named({ symbol: 'w' }),
+  },
+  { what: 'compound units', q: quantity('4.18 J/(g K)', { symbol: 'cp' }).times(mass) },
+  { what: 'words as names', q: quantity('1.0', { label: '50 % of {all}' }).plus(x).named({ label: 'a_b^c' }) },
+  { what: 'nothing named', q: quantity('3.98 g').dividedBy(quantity('79.545 g/mol')) },
+  { what: 'strange symbols', q: quantity('1.0', { symbol: '\\x{' }).plus(quantity('1.0', { symbol: 'é' })) },
+  { what: 'brackets', q: x.minus(y).times(squareRoot(x)).dividedBy(power(y, 2)) },
+  {
+    what: 'a name of two letters below, with a number',
+    q: quantity('1.0', { symbol: 'ΔrH' }).plus(quantity('2.0', { symbol: 'ΔrH' })),
+  },
+]
+
 /** Every formula in a text of LaTeX, compiled; anything that is not LaTeX throws. */
 function compiled(latex: string): string[] {
   const formulas = [...latex.matchAll(/\\\[([\s\S]*?)\\\]/g)].map(([, formula]) => formula as string)
@@ -181,26 +206,16 @@ V(\\mathrm{H_{2}SO_{4}}) &= \\frac{n(\\mathrm{ZnO}) \\cdot f}{c(\\mathrm{H_{2}SO
 `)
   })
 
-  const [x, y] = [quantity('2.50', { symbol: 'x' }), quantity('-1.5e-9', { symbol: 'y', of: 'words & more' })]
-  const warm = quantity('25.0 degC', { symbol: 'T', label: 'bath' })
-  it.each<{ what: string; q: Quantity }>([
-    { what: 'a whole plan', q: volume },
-    { what: 'powers and roots', q: power(squareRoot(x).plus(y), 2) },
-    { what: 'functions', q: naturalLogarithm(x).plus(logarithm(x)).plus(antilogarithm(y)).named({ symbol: 'Δm' }) },
-    { what: 'temperatures', q: warm.minus(quantity('20.0 degC', { symbol: 'T' })) },
-    {
-      what: 'per cent',
-      q: mass
-        .dividedBy(quantity('5.00 g', { symbol: 'm', of: 'mix' }))
-        .to('%')
-        .named({ symbol: 'w' }),
-    },
-    { what: 'compound units', q: quantity('4.18 J/(g K)', { symbol: 'cp' }).times(mass) },
-    { what: 'words as names', q: quantity('1.0', { label: '50 % of {all}' }).plus(x).named({ label: 'a_b^c' }) },
-    { what: 'nothing named', q: quantity('3.98 g').dividedBy(quantity('79.545 g/mol')) },
-    { what: 'strange symbols', q: quantity('1.0', { symbol: '\\x{' }).plus(quantity('1.0', { symbol: 'é' })) },
-  ])('compiles: $what', ({ q }) => {
+  it.each(oddOnes)('compiles: $what', ({ q }) => {
     expect(compiled(writeWorking(working(q), 'latex', { given: true })).length).toBeGreaterThan(0)
+  })
+})
+
+/* Read the difference before you accept a new one with `vitest -u`. */
+describe('odd calculations', () => {
+  it.each(['text', 'markdown', 'html', 'latex'] as const)('as %s', async (format) => {
+    const written = oddOnes.map(({ what, q }) => `${what}\n\n${writeWorking(working(q), format, { given: true })}`)
+    await expect(written.join('\n')).toMatchFileSnapshot(`documents/odd-workings.${format}.txt`)
   })
 })
 
