@@ -175,6 +175,11 @@ describe('correlated inputs', () => {
     expect(contributions.map(({ share }) => share.toFixed(4))).toEqual(['0.5946', '0.4054'])
   })
 
+  it('leave the degrees of freedom unlimited if none is limited', () => {
+    const budget = uncertaintyBudget(x.plus(y), { correlations: [{ between, coefficient: 0.5 }] })
+    expect(budget.degreesOfFreedom).toBe(Number.POSITIVE_INFINITY)
+  })
+
   it('leave the degrees of freedom open if one is limited', () => {
     const limited = quantity('1.0', { uncertainty: { standard: '0.3', degreesOfFreedom: 4 } })
     const pair = [limited, y] as const

@@ -9,6 +9,9 @@ describe('rounding a quantity', () => {
     { q: roundTo(quantity('12.47 mL'), { place: '0.05' }), is: '12.45 mL' },
     { q: roundTo(quantity('12.4 mL'), { place: '0.01' }), is: '12.4 mL' }, // no more figures than it had
     { q: roundTo(quantity('1234 g'), { place: '10' }), is: '1230 g' },
+    { q: roundTo(quantity('1234 g'), { place: ' 10 ' }), is: '1230 g' },
+    { q: roundTo(quantity('0.90275 g'), { figures: 1 }), is: '0.9 g' },
+    { q: roundTo(exact(1).dividedBy(exact(3)), { figures: 30 }), is: `0.${'3'.repeat(30)}` },
     { q: roundTo(exact(1).dividedBy(exact(3)), { figures: 3 }), is: '0.333' },
     { q: roundTo(exact('3.97725 g'), { place: '0.001' }), is: '3.977 g' },
   ])('$is', ({ q, is }) => expect(q.toString()).toBe(is))

@@ -86,6 +86,10 @@ describe('a calculation that was saved', () => {
     fromReadings(['1.01 g', '1.03 g', '1.00 g'], { label: 'crop' }),
     constant('8.314462618 J/(mol K)', { uncertainty: '0 J/(mol K)' }),
     quantity('250 mL', { uncertainty: { tolerance: '0.15 mL' } }),
+    quantity('250 mL', { uncertainty: { halfWidth: '0.15 mL', distribution: 'rectangular' } }),
+    quantity('250 mL', { uncertainty: { halfWidth: '0.15 mL', distribution: 'arcsine' } }),
+    x.plus(y).times(x.times(y)),
+    power(x, 2).plus(power(x, 3)),
   ]
 
   it.each(every.map((q) => ({ rule: q.rule, q })))('$rule: $q', ({ q }) => {
@@ -134,6 +138,28 @@ const changed = (path: readonly (string | number)[], value: unknown): unknown =>
   else parent[last] = value
   return document
 }
+
+/** The second term is the first measurement, in another unit. */
+function otherUnit(): unknown {
+  const document = changed(['nodes', 1, 'measurement'], 0) as { nodes: object[] }
+  document.nodes[1] = { measurement: 0, value: '3.0', unit: 'mg' }
+  return document
+}
+
+describe('what is just within bounds', () => {
+  it.each<{ json: unknown; is: string }>([
+    ...['-1', '12.50', '1e5', '1e+5', '1.5e-9', '0'].map((value) => ({
+      json: { value, unit: 'g', exact: true },
+      is: `${exact(`${value.replace('+', '')} g` as '1 g')}`,
+    })),
+    { json: { value: '1'.repeat(140), unit: '1', exact: true }, is: `1.${'1'.repeat(139)}e139` },
+    { json: { value: '3.98', unit: 'g', significantFigures: 200 }, is: `3.98${'0'.repeat(197)} g` },
+    { json: { value: '3.98', unit: 'g', significantFigures: 0 }, is: '0e1 g' },
+    { json: changed(['nodes', 2, 'value'], `7.${'0'.repeat(25)}1`), is: '7.0 g' },
+    { json: changed(['nodes', 0, 'label'], 'x'.repeat(2000)), is: '7.0 g' },
+    { json: changed(['measurements', 0, 'place'], 200), is: '0e200 g' },
+  ])('$is', ({ json, is }) => expect(fromJSON(json).toString()).toBe(is))
+})
 
 describe('what is no document of a quantity', () => {
   it.each<{ json: unknown; path: readonly (string | number)[] }>([
@@ -201,7 +227,20 @@ describe('what is no document of a quantity', () => {
     { json: changed(['nodes', 0, 'measurement'], 2), path: ['nodes', 0, 'measurement'] },
     { json: changed(['nodes', 0, 'measurement'], '0'), path: ['nodes', 0, 'measurement'] },
     { json: changed(['nodes', 0, 'rule'], 'sum'), path: ['nodes', 0, 'rule'] },
+    { json: changed(['nodes', 0, 'operands'], []), path: ['nodes', 0, 'operands'] },
+    { json: changed(['nodes', 0, 'settings'], {}), path: ['nodes', 0, 'settings'] },
     { json: changed(['nodes', 1, 'measurement'], 0), path: ['nodes', 1] },
+    { json: otherUnit(), path: ['nodes', 1] },
+    { json: changed(['measurements', 0, 'place'], 201), path: ['measurements', 0, 'place'] },
+    { json: changed(['measurements', 0, 'place'], -201), path: ['measurements', 0, 'place'] },
+    { json: changed(['nodes', 2, 'value'], `7.${'0'.repeat(23)}1`), path: ['nodes', 2, 'value'] },
+    { json: changed(['nodes', 0, 'label'], 'x'.repeat(2001)), path: ['nodes', 0, 'label'] },
+    { json: { value: '1', unit: 'g', significantFigures: 201 }, path: ['significantFigures'] },
+    { json: { value: '1'.repeat(201), unit: 'g', exact: true }, path: ['value'] },
+    ...['', '1.', '.5', '+1', '1e', '1e+', 'e5', '-', '1.5.2', ' 1', '1 ', '0x1', '1e141'].map((value) => ({
+      json: { value, unit: 'g', exact: true },
+      path: ['value'],
+    })),
     { json: changed(['nodes', 0, 'label'], 5), path: ['nodes', 0, 'label'] },
     { json: changed(['nodes', 2, 'rule'], 'guess'), path: ['nodes', 2, 'rule'] },
     { json: changed(['nodes', 2, 'rule'], 'constructor'), path: ['nodes', 2, 'rule'] },

@@ -32,6 +32,13 @@ describe('a numeral as people write it', () => {
     { text: '1\u2009234\u202f567', value: '1234567', place: 0 },
     { text: '0.123 45', value: '0.12345', place: -5 },
     { text: '0.123 456 78', value: '0.12345678', place: -8 },
+    { text: '1e0000000000003', value: '1000', place: 3 },
+    { text: '1×10⁰⁰⁰⁰⁰⁰⁰⁰⁰⁰⁰⁻'.slice(0, -1), value: '1', place: 0 },
+    { text: '1000e97', value: '1e100', place: 97 },
+    { text: '0.001e-97', value: '1e-100', place: -100 },
+    { text: '1 234', value: '1234', place: 0 },
+    { text: '12 345 678', value: '12345678', place: 0 },
+    { text: '0.123 456', value: '0.123456', place: -6 },
     { text: `1e100`, value: '1e100', place: 100 },
     { text: `1e-100`, value: '1e-100', place: -100 },
   ])('$text is $value, known to 10^$place', ({ text, value, place }) => {
@@ -61,6 +68,12 @@ describe('a numeral as people write it', () => {
     expect(readLeadingNumeral('0.500 1').end).toBe(5) // a ratio with its unit, not 0.5001
     expect(readLeadingNumeral('1234 567').end).toBe(4) // no groups of three
     expect(readLeadingNumeral('3.97 500').end).toBe(4)
+    expect(readLeadingNumeral('1 23').end).toBe(1)
+    expect(readLeadingNumeral('1 2345').end).toBe(1)
+    expect(readLeadingNumeral('1  234').end).toBe(1)
+    expect(readLeadingNumeral('0.12 345').end).toBe(4)
+    expect(readLeadingNumeral('0.123 45 678').end).toBe(8) // a group of two is the last
+    expect(readLeadingNumeral('0.123 4567').end).toBe(5)
     expect(readLeadingNumeral('5 x 1000').end).toBe(1) // not 5 × 10^00
     expect(readLeadingNumeral('5 x 10').end).toBe(1)
     expect(readLeadingNumeral('5 x 20').end).toBe(1)
@@ -96,6 +109,8 @@ describe('what is no numeral', () => {
     { text: '1e-101', code: 'quantity/exponent-out-of-range', start: 0, hint: undefined },
     { text: '1e99999999999999999999', code: 'quantity/exponent-out-of-range', start: 0, hint: undefined },
     { text: '1×10⁻⁹⁹⁹⁹⁹⁹⁹⁹⁹⁹⁹⁹', code: 'quantity/exponent-out-of-range', start: 0, hint: undefined },
+    { text: '0.0001e-97', code: 'quantity/exponent-out-of-range', start: 0, hint: undefined },
+    { text: '1e10000000000', code: 'quantity/exponent-out-of-range', start: 0, hint: undefined },
     { text: '1000e98', code: 'quantity/exponent-out-of-range', start: 0, hint: undefined },
     { text: '1'.repeat(101), code: 'quantity/too-long', start: 0, hint: undefined },
     { text: `0.${'1'.repeat(1_000_000)}`, code: 'quantity/too-long', start: 0, hint: undefined },

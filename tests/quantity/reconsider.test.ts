@@ -145,6 +145,9 @@ describe('what does not depend on the change', () => {
     { change: { round: { role: 'molar mass' }, to: { figures: 30 } } },
     { change: { conversion: { from: 'mL' }, factor: '1' } },
     { change: { conversion: { from: 'L', to: 'mL' }, factor: '1000' } },
+    { change: { conversion: { from: ' L', to: 'mL ' }, factor: ' 1000 ' } },
+    { change: { conversion: { from: 'L', to: 'L' }, factor: '1' } },
+    { change: { conversion: { from: 'mL', to: 'mL' }, factor: '1' } },
     { change: [] },
   ] as { change: Change }[])('$change changes nothing: the very same', ({ change }) => {
     expect(reconsider(volume, change)).toBe(volume)

@@ -30,6 +30,9 @@ describe('a number rounded to what is significant', () => {
     { value: '0.000001', place: -6, is: '1e-6' },
     { value: '6.02214076e23', place: 21, is: '6.02e23' },
     { value: '6e23', place: 23, is: '6e23' },
+    { value: '1e20', place: 20, is: '100000000000000000000' },
+    { value: '1e21', place: 21, is: '1e21' },
+    { value: '0.00001', place: -5, is: '0.00001' },
     { value: '-3.97725', place: -3, is: '-3.977' },
   ])('$value known to 10^$place is $is', ({ value, place, is }) => {
     expect(writeNumber(shown(value, place))).toBe(is)
@@ -45,6 +48,10 @@ describe('a number rounded to what is significant', () => {
     { q: exact('2.5'), is: '2.5' },
     { q: exact(250), is: '250' },
     { q: exact('1e30'), is: '1e30' },
+    { q: exact('1e20'), is: '100000000000000000000' },
+    { q: exact('1e21'), is: '1e21' },
+    { q: exact('1.5e-19'), is: '0.00000000000000000015' },
+    { q: exact('1.5e-20'), is: '1.5e-20' },
     { q: exact('1e-30'), is: '1e-30' },
     { q: exact(1).dividedBy(exact(3)), is: '0.3333333333' },
     { q: exact(2).times(exact('0.0400 mol')), is: '0.08 mol' },
@@ -75,6 +82,11 @@ describe('as JSON', () => {
       q: quantity('1.00 g').dividedBy(quantity('3.0 mL')),
       json: { value: '0.3333333333333333333333333333333333', unit: 'g/mL', significantFigures: 2 },
     },
+    {
+      q: quantity(`1.${'0'.repeat(20)}`),
+      json: { value: `1.${'0'.repeat(20)}`, unit: '1', significantFigures: 21 },
+    },
+    { q: quantity(`1.${'0'.repeat(21)}`), json: { value: '1', unit: '1', significantFigures: 22 } },
     {
       q: quantity('25.00 mL', { uncertainty: '0.03 mL' }),
       json: { value: '25.00', unit: 'mL', significantFigures: 4, uncertainty: '0.03' },

@@ -74,6 +74,22 @@ describe('what is refused', () => {
   })
 
   it.each([
+    { text: '  x g', start: 2, end: 5, found: 'x g' },
+    { text: '3.977 gm', start: 6, end: 8, found: 'gm' },
+    { text: ` 3 ${'m'.repeat(99)} `, start: 3, end: 102, found: 'm'.repeat(60) },
+    { text: '3.977(21', start: 8, end: 8, found: '' },
+    { text: '3.977(21 g', start: 8, end: 9, found: ' g' },
+    { text: '(3.977 g', start: 6, end: 7, found: ' g' },
+    { text: `(3.977 ${'m'.repeat(99)}`, start: 6, end: 7, found: ` ${'m'.repeat(59)}` },
+    { text: '3.977(-2) g', start: 6, end: 8, found: '3.977(-2) g' },
+    { text: ' 3.977 ± -2 g', start: 9, end: 11, found: '3.977 ± -2 g' },
+    { text: '3,977 g', start: 1, end: 2, found: '3,977 g' },
+  ])('in "$text" it stands from $start to $end', ({ text, start, end, found }) => {
+    const error = refusal(() => readQuantityText(text))
+    expect([error.position, error.found]).toEqual([{ start, end }, found])
+  })
+
+  it.each([
     { value: 3.977, code: 'quantity/javascript-number' },
     { value: Number.NaN, code: 'quantity/javascript-number' },
     { value: 5n, code: 'quantity/not-text' },

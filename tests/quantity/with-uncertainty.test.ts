@@ -14,6 +14,19 @@ describe('a quantity with its uncertainty', () => {
     { q: mass, options: { digits: 'three-digit' }, is: '100.02147(35) g' },
     { q: quantity('0.827(962)'), options: { digits: 'three-digit' }, is: '0.8(10)' },
     { q: quantity('0.827(367)'), options: { digits: 'three-digit' }, is: '0.8(4)' },
+    { q: quantity('0.827(100)'), options: { digits: 'three-digit' }, is: '0.83(10)' },
+    { q: quantity('0.827(354)'), options: { digits: 'three-digit' }, is: '0.83(35)' },
+    { q: quantity('0.827(355)'), options: { digits: 'three-digit' }, is: '0.8(4)' },
+    { q: quantity('0.827(949)'), options: { digits: 'three-digit' }, is: '0.8(9)' },
+    { q: quantity('0.827(950)'), options: { digits: 'three-digit' }, is: '0.8(10)' },
+    { q: quantity('0.827(351)'), options: { digits: 'three-digit', rounding: 'up' }, is: '0.83(36)' },
+    { q: quantity('1.0(2)e-5'), options: { digits: 1 }, is: '0.000010(2)' },
+    { q: quantity('1.0(2)e-6'), options: { digits: 1 }, is: '1.0(2)e-6' },
+    { q: quantity('1.0(2)e20'), options: { digits: 1 }, is: '100000000000000000000(20000000000000000000)' },
+    { q: quantity('1.0(2)e21'), options: { digits: 1 }, is: '1.0(2)e21' },
+    { q: quantity('1(20)'), options: { digits: 1, form: 'plus-minus' }, is: '0 ± 20' },
+    // as many digits as are read, and no more: 100 down to the last one of the uncertainty
+    { q: quantity('1e80', { uncertainty: '1e-19' }), options: { digits: 1 }, is: `1.${'0'.repeat(99)}(1)e80` },
     { q: mass, options: { uncertainty: quantity('0.79 mg'), form: 'plus-minus' }, is: '(100.02147 ± 0.00079) g' },
     { q: mass, options: { uncertainty: quantity('0.000361 g'), rounding: 'up' }, is: '100.02147(37) g' },
     { q: mass, options: { uncertainty: quantity('0.000996 g') }, is: '100.0215(10) g' },
@@ -69,6 +82,11 @@ describe('what is refused', () => {
     {
       call: () => writeWithUncertainty(quantity('3.98 g'), { unstated: 'reject' }),
       code: 'quantity/uncertainty-not-stated',
+      path: undefined,
+    },
+    {
+      call: () => writeWithUncertainty(quantity('1e81', { uncertainty: '1e-19' }), { digits: 1 }),
+      code: 'quantity/out-of-range',
       path: undefined,
     },
     {
