@@ -83,10 +83,10 @@ describe('as JSON', () => {
       json: { value: '0.3333333333333333333333333333333333', unit: 'g/mL', significantFigures: 2 },
     },
     {
-      q: quantity(`1.${'0'.repeat(20)}`),
+      q: quantity(`1.${'0'.repeat(20)}` as string),
       json: { value: `1.${'0'.repeat(20)}`, unit: '1', significantFigures: 21 },
     },
-    { q: quantity(`1.${'0'.repeat(21)}`), json: { value: '1', unit: '1', significantFigures: 22 } },
+    { q: quantity(`1.${'0'.repeat(21)}` as string), json: { value: '1', unit: '1', significantFigures: 22 } },
     {
       q: quantity('25.00 mL', { uncertainty: '0.03 mL' }),
       json: { value: '25.00', unit: 'mL', significantFigures: 4, uncertainty: '0.03' },
