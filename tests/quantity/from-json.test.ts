@@ -153,6 +153,7 @@ describe('what is just within bounds', () => {
       is: `${exact(`${value.replace('+', '')} g` as '1 g')}`,
     })),
     { json: { value: '1'.repeat(140), unit: '1', exact: true }, is: `1.${'1'.repeat(139)}e139` },
+    { json: { value: `1.${'1'.repeat(198)}`, unit: '1', exact: true }, is: `1.${'1'.repeat(198)}` },
     { json: { value: '3.98', unit: 'g', significantFigures: 200 }, is: `3.98${'0'.repeat(197)} g` },
     { json: { value: '3.98', unit: 'g', significantFigures: 0 }, is: '0e1 g' },
     { json: changed(['nodes', 2, 'value'], `7.${'0'.repeat(25)}1`), is: '7.0 g' },
@@ -237,6 +238,7 @@ describe('what is no document of a quantity', () => {
     { json: changed(['nodes', 0, 'label'], 'x'.repeat(2001)), path: ['nodes', 0, 'label'] },
     { json: { value: '1', unit: 'g', significantFigures: 201 }, path: ['significantFigures'] },
     { json: { value: '1'.repeat(201), unit: 'g', exact: true }, path: ['value'] },
+    { json: { value: `1.${'1'.repeat(199)}`, unit: 'g', exact: true }, path: ['value'] },
     ...['', '1.', '.5', '+1', '1e', '1e+', 'e5', '-', '1.5.2', ' 1', '1 ', '0x1', '1e141'].map((value) => ({
       json: { value, unit: 'g', exact: true },
       path: ['value'],
@@ -278,6 +280,11 @@ describe('what is no document of a quantity', () => {
     expect(error.code).toBe('quantity/bad-json')
     expect(error.path).toEqual(path)
     expect(error.message.length).toBeLessThan(300)
+  })
+
+  it('is named by its place, or as a whole', () => {
+    expect(refusal(() => fromJSON(5)).message).toMatch(/^The document has 5 /)
+    expect(refusal(() => fromJSON(changed(['nodes', 0], 5))).message).toMatch(/^The document at nodes\.0 has 5 /)
   })
 
   it('a getter, a proxy or a ring that breaks the reader is one, too', () => {

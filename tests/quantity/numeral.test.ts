@@ -122,6 +122,11 @@ describe('what is no numeral', () => {
     expect(error.message.length).toBeLessThan(200)
   })
 
+  it('shows no more than the beginning of a long text', () => {
+    const { found, hint } = refusal(() => readNumeral(`1,${'5'.repeat(200)}`))
+    expect([found, hint]).toEqual([`1,${'5'.repeat(98)}`, `1.${'5'.repeat(98)}`])
+  })
+
   it('refuses open zeros where that was asked for', () => {
     const error = refusal(() => readNumeral('250', 'reject'))
     expect(error).toMatchObject({ code: 'quantity/ambiguous-zeros', hint: '250.', position: { start: 0, end: 3 } })
