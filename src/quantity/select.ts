@@ -44,7 +44,7 @@ const properties: Readonly<Record<keyof Selector, (node: Node) => unknown>> = {
 
 /** The same measurement, or the same result: names aside. A renamed result shares the list of its operands. */
 function isSameAs(wanted: Node): Test {
-  if (wanted.rule !== 'input') return (node) => node.operands === wanted.operands && node.rule === wanted.rule
+  if (wanted.rule !== 'input') return (node) => node.operands === wanted.operands
   const identity = identityOf(wanted)
   return (node) => node.rule === 'input' && identityOf(node) === identity
 }

@@ -75,6 +75,7 @@ describe('an input without an uncertainty', () => {
   it('contributes nothing, where a derivative does not exist, too', () => {
     expect(u(squareRoot(exact(0)))).toBe('0')
     expect(u(squareRoot(exact(0)).plus(ratio('3.0(1)')))).toBe('0.10')
+    expect(u(squareRoot(exact(4).minus(exact(4))).plus(ratio('3.0(1)')))).toBe('0.10')
     expect(u(squareRoot(quantity('0.0', { uncertainty: '0' })).plus(ratio('3.0(1)')))).toBe('0.10')
   })
 
