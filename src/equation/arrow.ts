@@ -54,7 +54,7 @@ function dashArrow(text: string, at: number, end: number): FoundArrow | undefine
 /** `^->`, `^2-->` and `e-->`: the first dash is the charge of what stands before it. */
 function isCharge(text: string, dash: number): boolean {
   let before = dash - 1
-  while (before >= 0 && isDigit(text.charCodeAt(before))) before -= 1
+  while (isDigit(text.charCodeAt(before))) before -= 1
   if (text.charAt(before) === '^') return true
   return before === dash - 1 && text.charAt(before) === 'e' && !isCapital(text.charCodeAt(before - 1))
 }

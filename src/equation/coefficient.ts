@@ -121,7 +121,7 @@ function readBracketed(text: string, start: number, end: number): ReadCoefficien
 function finish(text: string, end: number, number: ReadNumber): ReadCoefficient {
   if (number.value.numerator === 0n) throw zero(text, number.start, number.end)
   const next = skipSpaces(text, number.end, end)
-  if (isDigit(text.charCodeAt(next)) && next < end) throw twoNumbers(text, number.start, skipDigits(text, next, end))
+  if (isDigit(text.charCodeAt(next))) throw twoNumbers(text, number.start, skipDigits(text, next, end))
   if (next >= end) throw missingFormula(text, number.start, number.end)
   return { value: number.value, written: true, next: skipSign(text, next, end) }
 }

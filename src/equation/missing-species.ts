@@ -68,7 +68,7 @@ function shortfall(equation: Equation, { counts, charge }: Formula): Fraction {
 
 const nothing: Fraction = { numerator: 0n, denominator: 1n }
 
-/** The species added to whichever side needs it, with new coefficients for all. */
+/** The species added to whichever side needs it, with new coefficients for all; where none is needed, the equation was balanced before. */
 function addedAnew(equation: Equation, term: Term): readonly MissingSpecies[] {
   const widened = withTerm(equation, term, 'right')
   const [values, another] = independentSolutions(
@@ -78,7 +78,7 @@ function addedAnew(equation: Equation, term: Term): readonly MissingSpecies[] {
   if (values === undefined || another !== undefined) return []
   const upright = (values[0] as bigint) < 0n ? values.map((value) => -value) : values
   const added = upright.at(-1) as bigint
-  if (added === 0n || upright.slice(0, -1).some((value) => value <= 0n)) return []
+  if (upright.slice(0, -1).some((value) => value <= 0n)) return []
   const side = added > 0n ? 'right' : 'left'
   const coefficient = { numerator: added > 0n ? added : -added, denominator: 1n }
   return [{ formula: term.formula, side, coefficient, equation: withCoefficients(widened, upright) }]

@@ -131,6 +131,8 @@ describe('coefficients', () => {
     ['4/2 H2O', '2'],
     ['123456789012345678901234567890 H2O', '123456789012345678901234567890'],
     [`${'9'.repeat(100)} H2O`, '9'.repeat(100)],
+    [`1/${'9'.repeat(100)} H2O`, `1/${'9'.repeat(100)}`],
+    [`0.${'0'.repeat(97)}1 H2O`, `1/1${'0'.repeat(98)}`],
   ])('%s has the coefficient %s', (term, coefficient) => {
     const [first] = parseEquation(`${term} -> H2`).left
     expect(formatFraction(first!.coefficient)).toBe(coefficient)
@@ -322,6 +324,15 @@ describe('refusals', () => {
     expect(error.message).toContain(
       'In "Cu\\u{202E}S\\u{0007}\\u{D800}\\u{2066}\\u{FEFF}O4": "\\u{202E}" at character 3 is',
     )
+  })
+
+  it('a slash with nothing behind it, and one with zero', () => {
+    expect(refusal(() => parseEquation('1/ O2 -> O3')).expected).toBe('a number after the slash')
+    expect(refusal(() => parseEquation('1/0 O2 -> O3')).expected).toBe('a number above 0 after the slash')
+  })
+
+  it('a long number by its beginning', () => {
+    expect(refusal(() => parseEquation(`${'9'.repeat(101)} O2 -> O3`)).found).toBe(`${'9'.repeat(20)}...`)
   })
 
   it('an empty side by its name', () => {

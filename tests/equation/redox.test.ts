@@ -117,6 +117,9 @@ describe('refusals', () => {
     ['Zn + Fe^2+ -> Zn^2+ + Fe^3+', 'acid', 'equation/not-redox'],
     ['MnO4^- + Fe^2+ + Cl^- -> Mn^2+ + Fe^3+ + Cl2', 'acid', 'equation/underdetermined'],
     ['MnO4^- + Fe^2+ -> Mn^2+', 'acid', 'equation/impossible'],
+    ['ClO2 -> Cl^- + ClO3^- + ClO4^-', 'base', 'equation/underdetermined'],
+    ['Cl^- + ClO3^- + ClO4^- -> Cl2', 'acid', 'equation/underdetermined'],
+    ['Cl2 + ClO2 -> Cl^- + ClO3^-', 'base', 'equation/underdetermined'],
     ['OH^- + Cl2 -> Cl^- + ClO^-', 'acid', 'equation/medium-contradicted'],
     ['Cl2 -> Cl^- + ClO^-', 'neutral' as never, 'equation/unknown-option'],
     ['ZnSO4·xH2O -> Zn', 'acid', 'equation/unknown-count'],
@@ -144,7 +147,7 @@ describe('refusals', () => {
 
   it('show the medium that fits', () => {
     const error = refusal(() => completeHalfReaction('OH^- -> O2', { medium: 'acid' }))
-    expect([error.found, error.hint]).toEqual(['OH^-', "medium: 'base'"])
+    expect([error.found, error.hint, error.path]).toEqual(['OH^-', "medium: 'base'", ['medium']])
     expect(refusal(() => completeHalfReaction('H^+ -> H2', { medium: 'base' })).hint).toBe("medium: 'acid'")
   })
 })
