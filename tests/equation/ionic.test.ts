@@ -159,6 +159,8 @@ describe('the ions of a salt', () => {
     ['(Na', 'none'],
     ['Zn(OH)2', 'none'],
     ['Na(SO4', 'none'],
+    ['Ca(SO4', 'none'],
+    ['Ca(SO4]', 'none'],
     ['K3[Fe(C2O4)3]2', 'none'],
     ['[Fe(CN)6]Cl0', 'none'],
   ])('%s: %s', (salt, ions) => {
