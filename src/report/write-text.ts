@@ -83,8 +83,7 @@ function wrapped(text: string, first: string, rest: string): readonly string[] {
   const lines: string[] = []
   let line = first
   for (const word of text.split(' ')) {
-    const isStart = line === first || line === rest
-    if (!isStart && lengthOf(line) + 1 + lengthOf(word) > width) {
+    if (line !== first && lengthOf(line) + 1 + lengthOf(word) > width) {
       lines.push(line)
       line = rest
     }

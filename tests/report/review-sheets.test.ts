@@ -216,6 +216,13 @@ describe('questions as a QTI package', () => {
     expect(right?.children[0]?.text).toBe('11.502')
     expect(wrong.map(({ children }) => children[0]?.text)).toEqual(['69.01', '12.652', '7.178'])
     expect(all(item, 'qti-response-else-if')).toHaveLength(3)
+    expect(all(item, 'qti-set-outcome-value').map(({ children }) => children[0]?.text)).toEqual([
+      '1',
+      'right',
+      'slip-1',
+      'slip-2',
+      'slip-3',
+    ])
     expect(all(item, 'qti-set-outcome-value').map(({ attributes }) => attributes.identifier)).toEqual([
       'SCORE',
       'FEEDBACK',

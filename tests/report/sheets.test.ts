@@ -84,6 +84,10 @@ describe('a bench sheet', () => {
     expect(sheet).not.toContain('too warm')
   })
 
+  it('names no source where the recipe has none', () => {
+    expect(benchSheet(planPreparation(zincSulfate))).not.toContain('Recipe:')
+  })
+
   it('names all that limit', () => {
     const limiting = ['ZnO', 'H2SO4']
     const plan = { ...planPreparation(zincSulfate), limiting }
