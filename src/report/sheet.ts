@@ -69,7 +69,7 @@ const leastFigures = 2
 export function quantityText({ quantity }: { readonly quantity: Quantity }): string {
   const text = quantity.toString()
   const figures = quantity.significantFigures
-  if (figures === null || !endsBeforeUnits(text, figures)) return text.replace(/\.(?= |$)/, '')
+  if (figures === null || !endsBeforeUnits(text, figures)) return text.replace(/\.(?= |$)/, '').replace(/^0e\d+/, '0')
   const digits = quantity.value.toSignificantDigits(Math.max(leastFigures, figures), Decimal.ROUND_HALF_EVEN)
   return text.replace(/^\S+/, digits.toFixed())
 }

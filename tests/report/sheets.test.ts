@@ -100,7 +100,7 @@ describe('a bench sheet', () => {
     const [oxide, acid] = zincSulfate.supplies
     const even = { ...zincSulfate, supplies: [oxide!, { ...acid!, excessFactor: '1' }] } as Recipe
     const sheet = benchSheet(planPreparation(even)).replaceAll(/\s+/g, ' ')
-    expect(sheet).toContain('H2SO4 is within 1 % of limiting as well. (equivalents 1.000, excess 0 %)')
+    expect(sheet).toContain('H2SO4 is within 1 % of limiting as well. (equivalents 1.00, excess 0 %)')
   })
 
   it('ends its cautions by deferring to those who decide on the spot', () => {
