@@ -1,7 +1,7 @@
 import { symbolPlace } from '../element/symbols.js'
 import { isPlausible } from './balance.js'
 import type { FormulaNote } from './formula.js'
-import { metalRange } from './ions.js'
+import { metalRange, type Range } from './ions.js'
 import type { Token } from './scan.js'
 import { slipNote } from './slip-note.js'
 
@@ -10,23 +10,22 @@ export function caseSlips(tokens: readonly Token[]): readonly FormulaNote[] {
   if (isPlausible(tokens) || isOrganic(tokens)) return []
   for (const [index, second] of tokens.entries()) {
     const first = tokens[index - 1]
-    if (first === undefined || !isPair(first, second)) continue
+    if (first === undefined) continue
     const merged = { ...first, end: second.end, text: first.text + second.text.toLowerCase() }
     const meant = [...tokens.slice(0, index - 1), merged, ...tokens.slice(index + 1)]
-    const range = metalRange(merged.text)
+    const range = usualRange(merged.text)
     if (range !== undefined && isLikely(meant, merged.text, range)) return [noteOn(first, second, meant)]
   }
   return []
 }
 
-function isPair(first: Token, second: Token): boolean {
-  const areSymbols = first.kind === 'symbol' && second.kind === 'symbol'
-  if (!areSymbols || first.text.length > 1 || second.text.length > 1) return false
-  const place = symbolPlace(first.text.charCodeAt(0), second.text.toLowerCase().charCodeAt(0))
-  return place > 0 && place <= uranium + 2
+/** The usual charges of a metal that anybody has in a bottle: up to plutonium. */
+function usualRange(metal: string): Range | undefined {
+  const place = symbolPlace(metal.charCodeAt(0), metal.charCodeAt(1))
+  return place <= plutonium ? metalRange(metal) : undefined
 }
 
-const uranium = 92
+const plutonium = 94
 
 /** Whether carbon carries hydrogen: then two capitals are nothing special. */
 export function isOrganic(tokens: readonly Token[]): boolean {
@@ -41,7 +40,7 @@ function isLikely(meant: readonly Token[], metal: string, [least, greatest]: rea
   const [first, charge, ...more] = meant
   if (first?.text !== metal || charge?.kind !== 'charge' || more.length > 0) return isPlausible(meant)
   const value = Number.parseInt(charge.text, 10)
-  return charge.text.endsWith('+') && value >= Math.max(least, 2) && value <= greatest
+  return charge.text.endsWith('+') && value >= least && value <= greatest
 }
 
 function noteOn(first: Token, second: Token, meant: readonly Token[]): FormulaNote {

@@ -1,3 +1,4 @@
+import { unitText } from './names/unit-text.js'
 import { notAsked, readText } from './read.js'
 import type { Token } from './scan.js'
 import { anions } from './tables/anions.js'
@@ -14,11 +15,12 @@ export interface Pattern {
 /** By the symbol they begin with; the longest first. A memo, filled when first asked: most programs never do. */
 const patterns: Map<string, readonly Pattern[]> = /* @__PURE__ */ new Map()
 
-/** The longest ion or neutral ligand whose letters stand at this place, one after the other. */
+/** The longest ion or neutral ligand whose letters stand at this place, one after the other; its text as it is written here. */
 export function ionPattern(units: readonly Unit[], index: number): Pattern | undefined {
   const first = units[index]
   if (first?.kind !== 'atom') return undefined
-  return patternsOf(plainSymbol(first.symbol))?.find(({ atoms }) => standsAt(atoms, units, index))
+  const found = patternsOf(plainSymbol(first.symbol))?.find(({ atoms }) => standsAt(atoms, units, index))
+  return found && { ...found, text: unitText(units.slice(index, index + found.atoms.length)) }
 }
 
 function standsAt(atoms: readonly Atom[], units: readonly Unit[], index: number): boolean {

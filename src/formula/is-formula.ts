@@ -21,6 +21,6 @@ export function isFormula(value: unknown): value is Formula {
 }
 
 function looksRead(value: object): boolean {
-  if (!('text' in value && 'charge' in value && 'composition' in value && 'parts' in value)) return false
-  return typeof value.text === 'string' && typeof value.charge === 'number' && Array.isArray(value.parts)
+  const { text, charge, composition, parts }: Partial<Formula> = value
+  return typeof text === 'string' && typeof charge === 'number' && composition !== undefined && Array.isArray(parts)
 }

@@ -18,19 +18,16 @@ import { respellText, withLetterO } from './respell-text.js'
 /** Longest text that is looked through for what was meant. */
 const longest = 80
 
-/** What was probably meant by a text that cannot be read, as a hint; nothing where nothing is likely. */
+/** What was probably meant by a text that cannot be read, as a hint; nothing where nothing is likely. One hint names two formulas. */
 export function likelyIntent(text: string, { code, hint }: FormulaError): string | undefined {
   const trimmed = text.trim()
   if (code === 'formula/missing-dot' && isAcceptable(withoutSpaces(trimmed))) return `${withoutSpaces(trimmed)}?`
-  if (hint !== undefined && (keepsHint.includes(code) || isRead(hint.slice(0, -1)))) return hint
+  if (hint !== undefined && (code === 'formula/ambiguous-charge' || isRead(hint.slice(0, -1)))) return hint
   if (text.length > longest) return undefined
   const spelled = isSpelling(code) ? respellText(cleanText(trimmed), isAcceptable) : undefined
   const meant = spelled ?? mended(trimmed, code)
   return meant === undefined || meant === trimmed ? undefined : `${meant}?`
 }
-
-/** Hints that name two formulas, or something other than a formula. */
-const keepsHint: readonly FormulaCode[] = ['formula/ambiguous-charge', 'formula/bare-electron']
 
 /** Mistakes with one remedy, where the remedy can be read. */
 function mended(text: string, code: FormulaCode): string | undefined {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import * as characters from '../../src/formula/characters.js'
 import { cleanText } from '../../src/formula/clean-text.js'
+import { isInvisible } from '../../src/formula/complaint.js'
 
 const { closingOf, digitValue, kindAt, plainDigits, runEnd, signAt, skipSpaces, vulgarAt, ...kinds } = characters
 const kindsByName: Readonly<Record<string, number>> = kinds
@@ -40,6 +41,15 @@ describe('as the Unicode standard has it', () => {
     for (const one of digits) expect([one, String(digitValue(one, 0))]).toEqual([one, one.normalize('NFKD')])
     expect(digitValue('4', 1)).toBe(-1)
   })
+})
+
+/** What the standard calls ignorable or a separator of lines, halves of characters, the braille blank, marks of annotation. */
+it('what nobody sees has neither width nor ink by the Unicode standard', () => {
+  const unseen = /[\p{Default_Ignorable_Code_Point}\p{Zl}\p{Zp}\p{Cs}\u2800\ufff9-\ufffb]/u
+  const ofShorthandOrMusic = /[\u{1bca0}-\u{1bca3}\u{1d173}-\u{1d17a}]/u
+  const codes = Array.from({ length: 0x110000 }, (_, code) => code)
+  const wrong = codes.filter((code) => isInvisible(code) !== unseen.test(String.fromCodePoint(code)))
+  expect(wrong.filter((code) => !ofShorthandOrMusic.test(String.fromCodePoint(code)))).toEqual([])
 })
 
 it('signs count up or down', () => {
@@ -84,5 +94,10 @@ describe('text without markup', () => {
     ['CuO}', 'CuO'],
     ['}CuO}{Cu}', 'CuO{Cu}'],
     ['СuSО4', 'CuSO4'],
+    // what stands beside the ranges that are left out
+    ['Cu ~\u00a0O', 'Cu ~\u00a0O'],
+    ['Cu\u02ff\u0370\u20cfO', 'Cu\u02ff\u0370\u20cfO'],
+    ['Cu\u0080O', 'CuO'],
+    ['{Cu}}O{K}', '{Cu}O{K}'],
   ])('%s is %s', (text, clean) => expect(cleanText(text)).toBe(clean))
 })

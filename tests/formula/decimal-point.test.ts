@@ -28,4 +28,7 @@ it.each([
   ['MgSO4.2KCl', 'Cl2K2MgO4S'],
   ['MgSO4.2C5H5N', 'C10H10MgN2O4S'],
   ['Fe3.5KCl', 'ClFe3.5K'],
+  ['CuSO4.05H2O', 'CuH2O5.05S'],
+  ['Fe2.5.H2O', 'Fe5/2H2O'],
+  ['ZnCl2.2BH3', 'BCl2.2H3Zn'],
 ])('%s has the atoms %s', (text, atoms) => expect(hillFormula(text)).toBe(atoms))

@@ -35,6 +35,7 @@ describe('what is a formula', () => {
     [{ text: 5, charge: 0, composition: new Map(), parts: [] }],
     [{ text: 'ZnSO4', charge: '0', composition: new Map(), parts: [] }],
     [{ text: 'ZnSO4', charge: 0, composition: new Map(), parts: 'none' }],
+    [{ text: 'ZnSO4', charge: 0, parts: [] }],
   ])('%j is none', (value) => expect(isFormula(value)).toBe(false))
 })
 

@@ -23,6 +23,9 @@ describe('legal text that is doubtful is read as written', () => {
     ['CUO', 'likely-case-slip', 'CuO'],
     ['CU^2+', 'likely-case-slip', 'Cu^2+'],
     ['NI^2+', 'likely-case-slip', 'Ni^2+'],
+    ['CO^2+', 'likely-case-slip', 'Co^2+'],
+    ['NPO2', 'likely-case-slip', 'NpO2'],
+    ['PUO2', 'likely-case-slip', 'PuO2'],
     // digits for letters
     ['H20', 'likely-letter-o', 'H2O'],
     ['Fe203', 'likely-letter-o', 'Fe2O3'],
@@ -73,6 +76,8 @@ describe('legal text that is doubtful is read as written', () => {
     ['Na2HSO4', 'charges-do-not-add-up', 'NaHSO4'],
     ['NaKCl', 'charges-do-not-add-up', undefined],
     ['K[AlCl6]', 'charges-do-not-add-up', undefined],
+    ['ND4SO4', 'charges-do-not-add-up', '(ND4)2SO4'],
+    ['Na21Cl', 'charges-do-not-add-up', 'NaCl'],
   ])('%s: %s, meant %s', (text, code, suggestion) => expect(notes(text)).toEqual([[code, suggestion]]))
 
   it('a note says where and what', () => {
@@ -125,6 +130,19 @@ describe('legal text that is doubtful is read as written', () => {
     ['CuSO4/5NH3'],
     ['CSO4/5H2O'],
     ['Na1/2H2O'],
+    ['CFBr3'], // nobody has californium
+    ['CU^3+'],
+    ['CH3COOCU'],
+    ['C60H2'],
+    ['Ca10'], // not Ca1O
+    ['Fe2003'], // not Fe2O03
+    ['V2.05'], // not V2.O5
+    ['Zr·20H2O'], // not 2 OH2O
+    ['NaSO4^-'],
+    ['NaSO4·Cl^-'],
+    ['Na22Cl'], // so much that it is an alloy
+    ['NaSe'],
+    ['KICl4'],
   ])('%s is not doubted', (text) => expect(notes(text)).toEqual([]))
 })
 

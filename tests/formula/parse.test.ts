@@ -285,6 +285,17 @@ describe('the charge', () => {
     expect(parseFormula(text).charge).toBe(charge)
   })
 
+  it.each(['H', 'D', 'T', 'F', 'Cl', 'Br', 'I', 'N', 'O', 'C', 'S', 'P', 'Se'])(
+    'a molecule of %s may lose one',
+    (symbol) => {
+      expect(atoms(parseFormula(`${symbol}2+`))).toBe(`${symbol}2`)
+    },
+  )
+
+  it.each(['H', 'D', 'T', 'F', 'Cl', 'Br', 'I'])('a molecule of %s may gain one', (symbol) => {
+    expect(atoms(parseFormula(`${symbol}2-`))).toBe(`${symbol}2`)
+  })
+
   it.each([
     ['e^-', -1],
     ['e-', -1],

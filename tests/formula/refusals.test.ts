@@ -150,8 +150,13 @@ const rows: readonly Row[] = [
   ['Fe^IIICl3', 'formula/oxidation-number', 2, 6, '^III', 'FeCl3?'],
   ['Fe^III', 'formula/oxidation-number', 2, 6, '^III', 'Fe?'],
   ['Pb(IV)O2', 'formula/oxidation-number', 2, 6, '(IV)', 'PbO2?'],
+  ['Cr(VI)O3', 'formula/oxidation-number', 2, 6, '(VI)', 'CrO3?'],
+  ['Fe(XII)O6', 'formula/oxidation-number', 2, 7, '(XII)', 'FeO6?'],
+  ['Fe[II)Cl2', 'formula/mismatched-bracket', 5, 6, ')', 'Fe[II]Cl2?'],
   ['CH3-CH3', 'formula/bond', 3, 4, '-', 'CH3CH3?'],
   ['CH3-(CH2)2', 'formula/bond', 3, 4, '-', 'CH3(CH2)2?'],
+  [`CH3-${'CH2'.repeat(30)}`, 'formula/bond', 3, 4, '-', `CH3${'CH2'.repeat(30)}?`],
+  [`CH3-(${'CH2'.repeat(30)})2`, 'formula/bond', 3, 4, '-', `CH3(${'CH2'.repeat(30)})2?`],
   ['SO4 2-Na', 'formula/bond', 5, 6, '-'],
   ['CH3-CH2-OH', 'formula/bond', 3, 4, '-', 'CH3CH2OH?'],
   ['CH2=CH2', 'formula/bond', 3, 4, '=', 'CH2CH2?'],
@@ -184,6 +189,8 @@ const rows: readonly Row[] = [
   ['Na\tCl', 'formula/control-character', 2, 3, '\t', 'NaCl?'],
   ['Na\u202eCl', 'formula/control-character', 2, 3, '\u202e', 'NaCl?'],
   ['Na\ud800Cl', 'formula/control-character', 2, 3, '\ud800', 'NaCl?'],
+  ['Na！', 'formula/look-alike', 2, 3, '！'],
+  ['Na～', 'formula/look-alike', 2, 3, '～'],
   ['Na?', 'formula/unexpected-character', 2, 3, '?', 'Na?'],
   ['NaCl!', 'formula/unexpected-character', 4, 5, '!', 'NaCl?'],
   ['Na\u0301Cl', 'formula/unexpected-character', 2, 3, '\u0301', 'NaCl?'],
@@ -291,11 +298,27 @@ describe('what is refused', () => {
   it('names the code point of what cannot be seen or looks like something else', () => {
     expect(refusal('Cu\u200bSO4').message).toContain('"\\u{200B}" at character 3 is an invisible character (U+200B)')
     expect(refusal('CuSО4').message).toContain('(U+041E) looks like "O", but is a Cyrillic character')
+    expect(refusal('ʜ2O').message).toContain('(U+029C) looks like "H", but is a special Latin character')
+    expect(refusal('Ｃu').message).toContain('(U+FF23) looks like "C", but is a wide or ornamented character')
+    expect(refusal('ÅgCl').message).toContain('looks like "A", but is a marked character')
     expect(refusal('Na٣').message).toContain('(U+0663)')
   })
 
-  it('is shortened in the message', () => {
-    expect(refusal(`${'x'.repeat(100)}`).message.length).toBeLessThan(120)
+  it.each([
+    ['Na\u0000', '\\u{0000}'],
+    ['Na\u001f', '\\u{001F}'],
+    ['Na\u007f', '\\u{007F}'],
+    ['Na\u0080', '\\u{0080}'],
+    ['Na\u009f', '\\u{009F}'],
+    ['NaI: Tl', ': Tl'],
+    ['NaI:\u00a0Tl', ':\u00a0Tl'],
+    ['Na!', '!'],
+    ['Na~', '~'],
+  ])('%j: the message quotes "%s"', (text, quoted) => expect(refusal(text).message).toContain(`"${quoted}" at`))
+
+  it('is shortened in the message where it is longer than 40 characters', () => {
+    expect(refusal('x'.repeat(40)).message).toContain(`"${'x'.repeat(40)}"`)
+    expect(refusal('x'.repeat(41)).message).toContain(`"${'x'.repeat(37)}..."`)
   })
 })
 

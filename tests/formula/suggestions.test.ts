@@ -41,7 +41,15 @@ it.each([
   ['EtOH', 'C2H5OH?'],
   ['O2-', 'O^2- or O2^-?'],
   ['N3-', 'N^3- or N3^-?'],
+  ['h+', 'H+?'],
+  ['zr4+', 'Zr4+?'],
+  ['(ch3)2co', '(CH3)2CO?'],
+  [`cuso4${'·5h2o'.repeat(15)}`, `CuSO4${'·5H2O'.repeat(15)}?`],
   // nothing is likely
+  ['zr5+', undefined],
+  ['so4^3-', undefined],
+  ['ch4ne', undefined],
+  [`cuso4${'·5h2o'.repeat(15)}·`, undefined], // more than 80 characters
   ['me2co', undefined],
   ['NO3 -', undefined],
   ['Na+Cl-', undefined],

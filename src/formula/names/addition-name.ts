@@ -20,7 +20,7 @@ export function additionName(branches: readonly Branch[]): string | undefined {
 }
 
 function partName(branch: Branch): string | undefined {
-  const text = unitText(branch.units)
+  const text = branch.charge === 0 ? unitText(branch.units) : undefined
   return guests.find(({ formula }) => formula === text)?.name ?? saltName(branch)
 }
 

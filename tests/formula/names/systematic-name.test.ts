@@ -81,6 +81,10 @@ describe('the systematic name', () => {
     ['NaCl^+'],
     ['SO4^3-'],
     ['e^-'],
+    ['H2O^+'], // no longer water
+    ['NH3^-·NaCl'],
+    ['ND4Cl'], // no isotopes
+    ['NaOD'],
     ['ZnSO4·CO2'],
     ['NaSO4'],
     ['XeF2'],
