@@ -51,5 +51,5 @@ function isOne({ numerator, denominator }: Fraction): boolean {
 /** A decimal where it terminates, else a fraction. */
 function writeCount(count: Fraction): string {
   const terminates = 10n ** 15n % count.denominator === 0n
-  return terminates ? fractionToDecimal(count).toString() : formatFraction(count)
+  return terminates ? fractionToDecimal(count).toFixed() : formatFraction(count)
 }

@@ -10,12 +10,11 @@ import { slipNote } from './slip-note.js'
 export function letterSlips(tokens: readonly Token[]): readonly FormulaNote[] {
   const certain = tokens.flatMap((_, index) => [...oxidationNumber(tokens, index), ...acetyl(tokens, index)])
   if (certain.length > 0 || isPlausible(tokens)) return certain
-  const found = tokens.flatMap((_, index) => [
+  return tokens.flatMap((_, index) => [
     ...zeroForO(tokens, index),
     ...letterForL(tokens, index),
     ...slashForDot(tokens, index),
   ])
-  return found.slice(0, 1)
 }
 
 /** The tokens with some of them replaced. */

@@ -27,12 +27,13 @@ function isSlash(character: string): boolean {
   return character === '/' || character === '⁄' || character === '∕'
 }
 
+/** The number of some digits; 0 of none. */
 function numberOf(digits: string): number {
   return digits.charCodeAt(0) < 58 ? Number(digits) : Number(plainDigits(digits.slice(0, 400)))
 }
 
 function mixed(whole: string, [top, bottom]: readonly [number, number], next: number): Numeral {
-  return { top: (whole === '' ? 0 : numberOf(whole)) * bottom + top, bottom, next }
+  return { top: numberOf(whole) * bottom + top, bottom, next }
 }
 
 /** A decimal with its point at `point`; without digits before it the number is below one. */

@@ -8,7 +8,7 @@ import { treeOf } from './tree.js'
 /** An oxoanion with one oxygen atom too many or too few, where the usual one would make a salt: `CuSO5`. */
 export function oddOxoanions(tokens: readonly Token[]): readonly FormulaNote[] {
   if (isPlausible(tokens)) return []
-  return tokens.flatMap((token, index) => oddOxoanion(tokens, token, index)).slice(0, 1)
+  return tokens.flatMap((token, index) => oddOxoanion(tokens, token, index))
 }
 
 function oddOxoanion(tokens: readonly Token[], centre: Token, index: number): readonly FormulaNote[] {

@@ -76,7 +76,7 @@ export function vacancy(scan: Scan, start: number, end: number): FormulaError {
 export function numeralInBrackets(scan: Scan): FormulaError {
   const { text, at } = scan
   const end = Math.max(runEnd(text, at, digit), at + 1)
-  const letters = kindAt(text, end) === capital ? runEnd(text, end, capital) : end
+  const letters = runEnd(text, end, capital)
   if (kindAt(text, letters) === closing && text.charAt(at - 1) === '[') return isotopeLabel(scan, at, end)
   const [says, expected] = ['is a number right behind a bracket', 'a symbol; a number stands in front of the bracket']
   return complain(scan, { code: 'formula/misplaced-number', start: at, end, says, expected })

@@ -47,7 +47,6 @@ function readSegment(scan: Scan, isFirst: boolean): void {
   const { top, bottom } = scan
   scan.segment = scan.at
   scan.chargeAt = -1
-  scan.bare = false
   if (kindAt(scan.text, scan.at) === small) readElectron(scan)
   readUnits(scan)
   if (scan.places.length === first) throw emptySegment(scan, from)

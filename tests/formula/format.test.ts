@@ -61,6 +61,17 @@ describe('a formula in four styles', () => {
     expect(styles.map((style) => formatFormula(text, style))).toEqual([plain, unicode, html, latex])
   })
 
+  it.each([
+    ['1/2', '½'],
+    ['1/3', '⅓'],
+    ['2/3', '⅔'],
+    ['1/4', '¼'],
+    ['3/4', '¾'],
+    ['1/5', '1/5'],
+  ])('%s of a part is %s in unicode', (written, shown) => {
+    expect(formatFormula(`CaSO4·${written}H2O`, 'unicode')).toBe(`CaSO₄·${shown}H₂O`)
+  })
+
   it('takes a formula as well as its text, and leaves the state out', () => {
     expect(formatFormula(parseFormula('ZnSO4(aq)'), 'plain')).toBe('ZnSO4')
   })

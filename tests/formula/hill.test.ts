@@ -22,6 +22,7 @@ describe('the Hill formula', () => {
     ['CdSO4·8/3H2O', 'CdH16/3O20/3S'],
     ['CaSO4·½H2O', 'CaHO4.5S'],
     ['Cr9/2H2O', 'Cr9/2H2O'],
+    ['(H1/1000000)1/1000', 'H0.000000001'],
     // charges, electrons, unknown water
     ['SO4^2-', 'O4S^2-'],
     ['NH4+', 'H4N^+'],

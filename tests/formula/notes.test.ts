@@ -59,6 +59,7 @@ describe('legal text that is doubtful is read as written', () => {
     ['CaCO4', 'odd-oxoanion', 'CaCO3'],
     ['Na3PO5', 'odd-oxoanion', 'Na3PO4'],
     ['KClO5', 'odd-oxoanion', 'KClO4'],
+    ['Na3SO5Cl', 'odd-oxoanion', 'Na3SO4Cl'],
     ['Al2(SO5)3', 'odd-oxoanion', 'Al2(SO4)3'],
     // charges
     ['NaSO4', 'charges-do-not-add-up', 'Na2SO4'],
@@ -77,6 +78,7 @@ describe('legal text that is doubtful is read as written', () => {
     ['NaKCl', 'charges-do-not-add-up', undefined],
     ['K[AlCl6]', 'charges-do-not-add-up', undefined],
     ['ND4SO4', 'charges-do-not-add-up', '(ND4)2SO4'],
+    ['NaSO5', 'charges-do-not-add-up', undefined],
     ['Na21Cl', 'charges-do-not-add-up', 'NaCl'],
   ])('%s: %s, meant %s', (text, code, suggestion) => expect(notes(text)).toEqual([[code, suggestion]]))
 

@@ -42,6 +42,11 @@ describe('atoms', () => {
     ['(H2O)½', 'H O1/2'],
     ['(H1/3O)3', 'H O3'],
     ['Mg1⁄3O', 'Mg1/3 O'],
+    // as many as counts may multiply to
+    ['(H1000000)1000', 'H1000000000'],
+    ['1000H1000000', 'H1000000000'],
+    ['(H1/2O1000000)1000', 'H500 O1000000000'],
+    ['(H1/1000000)1/1000', 'H1/1000000000'],
   ])('of %s are exactly %s', (text, expected) => expect(atoms(parseFormula(text))).toBe(expected))
 
   it('are decimals too, exact where they terminate', () => {
@@ -168,6 +173,9 @@ describe('the water of crystallisation', () => {
     ['CaSO4·½H2O', '0.5'],
     ['3CdSO4·8H2O', '8'],
     ['CuSO4·5D2O', '5'],
+    ['CuSO4·5T2O', '5'],
+    ['CuSO4·HDO', '1'],
+    ['K2SO4·Na2O', '0'],
     ['CuSO4·4NH3·H2O', '1'],
     ['Na2CO3·1.5H2O2', '0'],
     ['NaCl·H1.5O0.75', '0'],
@@ -247,6 +255,7 @@ describe('the charge', () => {
     ['Fe(CN)63-', 'Fe C6 N6', -3],
     ['Cu(NH3)42+', 'Cu N4 H12', 2],
     ['SO42⁻', 'S O4', -2],
+    ['S O42-', 'S O4', -2],
     ['(SO4)2-', 'S O4', -2],
     ['{PO4}3-', 'P O4', -3],
     ['(Fe(CN)6)3-', 'Fe C6 N6', -3],
@@ -265,6 +274,11 @@ describe('the charge', () => {
     ['MnCl42-', 'Mn Cl4', -2],
     ['GeO44-', 'Ge O4', -4],
     ['Mo2O72-', 'Mo2 O7', -2],
+    ['CuI22-', 'Cu I2', -2],
+    ['ReF82-', 'Re F8', -2],
+    ['MoO66-', 'Mo O6', -6],
+    ['MoO61-', 'Mo O61', -1],
+    ['Fe1.5+', 'Fe3/2', 1],
     ['Rh(NH3)63+', 'Rh N6 H18', 3],
     // otherwise a lone digit is a count
     ['AlF2+', 'Al F2', 1],

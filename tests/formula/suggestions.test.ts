@@ -41,12 +41,22 @@ it.each([
   ['EtOH', 'C2H5OH?'],
   ['O2-', 'O^2- or O2^-?'],
   ['N3-', 'N^3- or N3^-?'],
+  ['_5H2O', '5H2O?'],
   ['h+', 'H+?'],
+  // the fewest changes of letters, and no nobelium
+  ['co', 'Co?'],
+  ['no', 'NO?'],
+  ['COcl2', 'COCl2?'],
+  ['Cocl2', 'CoCl2?'],
+  ['ch'.repeat(12), `${'CH'.repeat(12)}?`],
   ['zr4+', 'Zr4+?'],
   ['(ch3)2co', '(CH3)2CO?'],
   [`cuso4${'·5h2o'.repeat(15)}`, `CuSO4${'·5H2O'.repeat(15)}?`],
   // nothing is likely
   ['zr5+', undefined],
+  [`${'ch'.repeat(12)}c`, undefined], // more than 24 letters
+  ['C 1 9H40', undefined],
+  ['C 1 0H22', undefined],
   ['so4^3-', undefined],
   ['ch4ne', undefined],
   [`cuso4${'·5h2o'.repeat(15)}·`, undefined], // more than 80 characters

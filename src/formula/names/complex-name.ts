@@ -41,8 +41,8 @@ function greatestOxidation(symbol: string, bound: readonly Bound[]): number {
 
 function complexOf(units: readonly Unit[]): Complex | undefined {
   const centres = units.flatMap((unit, at) => centralAt(unit).map((row) => ({ row, at, count: unit.count })))
-  const [centre, ...others] = centres
-  if (centre === undefined || others.length > 0 || centre.count !== 1) return undefined
+  const [centre] = centres
+  if (centre?.count !== 1) return undefined
   const [before, after] = [boundIn(units.slice(0, centre.at)), boundIn(units.slice(centre.at + 1))]
   return before && after && { central: centre.row, bound: joined([...before, ...after]) }
 }
@@ -112,7 +112,7 @@ function ligandNames(bound: readonly Bound[]): string | undefined {
 
 /** A name without the numbers in front of it, for the alphabet. */
 function letters(name: string): string {
-  return name.slice([...name].findIndex((one) => one >= 'a' && one <= 'z'))
+  return name.slice([...name].findIndex((one) => one >= 'a'))
 }
 
 /** `hexaammine`, `tris(oxalato)`, `nitrito-κN-`, `(ethane-1,2-diamine)`. */

@@ -66,7 +66,7 @@ function partFormula(whole: string, part: string): string {
 }
 
 function unknownName(whole: string, word: string): FormulaError {
-  const start = Math.max(whole.toLowerCase().indexOf(word), 0)
+  const start = Math.max(whole.toLowerCase().indexOf(word.toLowerCase()), 0)
   const modern = oldNames.find(({ old }) => old === word)?.name
   return new FormulaError({
     code: 'formula/unknown-name',

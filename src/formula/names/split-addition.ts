@@ -48,6 +48,6 @@ function saltAndWater(name: string): readonly NamedPart[] | undefined {
 }
 
 function wholeNumber(prefix: string): string | undefined {
-  const found = numbersBefore(prefix).find(({ rest, number }) => rest === '' && number > 0)
+  const found = numbersBefore(prefix).find(({ rest }) => rest === '')
   return prefix === '' || found === undefined ? undefined : String(found.number)
 }

@@ -18,6 +18,7 @@ describe('the formula of a name', () => {
     ['potassium aluminium sulfate dodecahydrate', 'KAl(SO4)2·12H2O'],
     ['ammonium magnesium phosphate', 'NH4MgPO4'],
     ['lead(II) carbonate hydroxide', 'Pb2CO3(OH)2'],
+    ['sodium aluminium triphosphate', 'Na2AlP3O10'], // not NaAl3(P3O10)2
     // numbers that are said, also where they need not be
     ['disodium hydrogen phosphate', 'Na2HPO4'],
     ['dialuminium tris(sulfate)', 'Al2(SO4)3'],
@@ -30,6 +31,8 @@ describe('the formula of a name', () => {
     ['copper (II) sulfate', 'CuSO4'],
     ['Zinc Sulfate Heptahydrate', 'ZnSO4·7H2O'],
     [' zinc  sulfate ', 'ZnSO4'],
+    ['\tzinc sulfate\n', 'ZnSO4'],
+    [`${' '.repeat(285)}sodium chloride`, 'NaCl'], // 300 characters
     ['aluminum chloride', 'AlCl3'],
     ['cesium sulphate', 'Cs2SO4'],
     ['caesium sulfate', 'Cs2SO4'],
@@ -72,6 +75,8 @@ describe('the formula of a name', () => {
     ['copper(II) sulfate manyhydrate', 'manyhydrate', 19, 30, undefined],
     ['hydrate', 'hydrate', 0, 7, undefined],
     ['potassium hexacyanidoferrate', 'hexacyanidoferrate', 10, 28, undefined],
+    ['potassium hexacyanidoferrate(IX)', 'hexacyanidoferrate(IX)', 10, 32, undefined],
+    [`${' '.repeat(286)}sodium chloride`, ' '.repeat(40), 0, 40, undefined],
     ['hexacyanidoferrate(3+) chloride', 'hexacyanidoferrate(3+)', 0, 22, undefined],
     ['hexacyanidoiron(5)', 'hexacyanidoiron(5)', 0, 18, undefined],
     ['hexa', 'hexa', 0, 4, undefined],

@@ -38,6 +38,7 @@ describe('the systematic name', () => {
     ['[Ni(NH2CH2CH2NH2)3]Cl2', 'tris(ethane-1,2-diamine)nickel(II) chloride'],
     ['[CoCl(NH3)4Cl]Cl', 'tetraamminedichloridocobalt(III) chloride'],
     ['Hg2(NO3)2·2H2O', 'mercury(I) nitrate dihydrate'],
+    ['[Ru(C10H8N2)(NH3)4]Cl2', "tetraammine(2,2'-bipyridine)ruthenium(II) chloride"],
     ['BiOCl', 'bismuth(III) chloride oxide'],
     ['NaOCl', 'sodium hypochlorite'],
     ['NaCl·KCl', 'sodium chloride—potassium chloride (1/1)'],
