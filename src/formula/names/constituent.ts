@@ -5,8 +5,6 @@ export interface Constituent {
   readonly name: string
   readonly charge: number
   readonly count: number
-  /** Whether its number is bis, tris ... with brackets around the name: di and tri would be part of another name. */
-  readonly isGrouped: boolean
 }
 
 /** One way to read a piece of a formula as ions. */
@@ -16,7 +14,7 @@ export interface Reading {
   readonly name: string
 }
 
-/** A piece of a formula before all charges are known. */
+/** A piece of a formula before all charges are known; with neither readings nor names it is beyond the tables. */
 export interface Piece {
   readonly formula: string
   /** The ways to read it, where its charge is known; empty where it follows from the rest. */
@@ -25,5 +23,4 @@ export interface Piece {
   readonly count: number
   /** Its name at a charge, where its charge follows from the rest; `isUsual` asks for usual charges only. */
   readonly nameAt?: (charge: number, isUsual: boolean) => string | undefined
-  readonly isGrouped: boolean
 }

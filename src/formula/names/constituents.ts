@@ -12,17 +12,21 @@ const mostWays = 64
  */
 export function constituentsOf({ units, charge }: Branch): readonly Constituent[] | undefined {
   const whole = charge === 0 ? undefined : wholePiece(units)
-  if (whole !== undefined) return solveAny([whole], charge)
-  const [one, other] = [piecesOf(units, true), piecesOf(units, false)]
-  return one && other && (solveAny(one, charge) ?? solveAny(other, charge))
+  const choices = whole === undefined ? [piecesOf(units, true), piecesOf(units, false)] : [[whole]]
+  const solved = solveAny(choices, charge, true) ?? solveAny(choices, charge, false)
+  return solved && sorted(joined(solved))
 }
 
-/** The first way to read the pieces that adds up, with usual charges if possible. */
-function solveAny(pieces: readonly Piece[], charge: number): readonly Constituent[] | undefined {
-  for (const isUsual of [true, false]) {
+/** The first way to read one of the choices of pieces that adds up. */
+function solveAny(
+  choices: readonly (readonly Piece[])[],
+  charge: number,
+  isUsual: boolean,
+): readonly Constituent[] | undefined {
+  for (const pieces of choices) {
     for (const readings of waysToRead(pieces)) {
       const solved = solve(pieces, readings, charge, isUsual)
-      if (solved !== undefined) return sorted(joined(solved))
+      if (solved !== undefined) return solved
     }
   }
   return undefined
@@ -54,14 +58,14 @@ function solve(
 }
 
 function constituent(
-  { formula, nameAt, count, isGrouped }: Piece,
+  { formula, nameAt, count }: Piece,
   reading: Reading | undefined,
   charge: number,
   isUsual: boolean,
 ): Constituent | undefined {
-  if (reading !== undefined) return { formula, isGrouped, ...reading }
+  if (reading !== undefined) return { formula, ...reading }
   const name = Number.isInteger(charge) ? nameAt?.(charge, isUsual) : undefined
-  return name === undefined ? undefined : { formula, isGrouped, name, charge, count }
+  return name === undefined ? undefined : { formula, name, charge, count }
 }
 
 /** Ions of one name counted together. */

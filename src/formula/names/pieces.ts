@@ -17,20 +17,19 @@ interface Step {
   readonly length: number
 }
 
-/** The ions that a formula may be made of, oxygen beside a halogen as hypohalite or not; nothing beyond the tables. */
-export function piecesOf(units: readonly Unit[], hasHypohalite: boolean): readonly Piece[] | undefined {
+/** The ions that a formula may be made of, oxygen beside a halogen as hypohalite or not. */
+export function piecesOf(units: readonly Unit[], hasHypohalite: boolean): readonly Piece[] {
   const pieces: Piece[] = []
   let index = 0
   while (index < units.length) {
     const step = pieceAt(units, index, hasHypohalite)
-    if (step === undefined) return undefined
     pieces.push(step.piece)
     index += step.length
   }
   return pieces
 }
 
-function pieceAt(units: readonly Unit[], index: number, hasHypohalite: boolean): Step | undefined {
+function pieceAt(units: readonly Unit[], index: number, hasHypohalite: boolean): Step {
   const unit = units[index] as Unit
   if (unit.kind === 'group') return groupStep(unit.units, unit.count, unit.bracket)
   const complex = bareComplex(units, index) ?? oxocation(units, index)
@@ -45,11 +44,10 @@ export function wholePiece(units: readonly Unit[]): Piece | undefined {
 }
 
 /** `(SO4)3`, `[Fe(CN)6]`: a complex whose charge follows from the rest, or an ion of the tables. */
-function groupStep(units: readonly Unit[], count: number, bracket: string): Step | undefined {
+function groupStep(units: readonly Unit[], count: number, bracket: string): Step {
   if (bracket === '[' && hasCentralAtom(units)) return { piece: complexPiece(units, count), length: 1 }
   const text = unitText(units)
-  const readings = readingsOf(text, count)
-  return readings.length === 0 ? undefined : { piece: known(text, readings), length: 1 }
+  return { piece: known(text, readingsOf(text, count)), length: 1 }
 }
 
 function complexPiece(units: readonly Unit[], count: number): Piece {
@@ -58,7 +56,6 @@ function complexPiece(units: readonly Unit[], count: number): Piece {
     readings: [],
     count,
     nameAt: (charge) => complexName(units, charge),
-    isGrouped: true,
   }
 }
 
@@ -98,19 +95,18 @@ function readingsOf(text: string, count: number): readonly Reading[] {
 }
 
 function known(formula: string, readings: readonly Reading[]): Piece {
-  return { formula, readings, count: 1, isGrouped: true }
+  return { formula, readings, count: 1 }
 }
 
-function oneAtom({ symbol, count }: Atom): Step | undefined {
+function oneAtom({ symbol, count }: Atom): Step {
   const plain = plainCations.find((row) => row.symbol === symbol)
   if (plain !== undefined) {
     const reading = { charge: plain.charge, count, name: elementInfo(symbol).name }
-    return { piece: { ...known(symbol, [reading]), isGrouped: false }, length: 1 }
+    return { piece: known(symbol, [reading]), length: 1 }
   }
   const [usual, widest] = [metalRange(symbol), widestRange(symbol)]
   if (usual !== undefined && widest !== undefined) return { piece: metalPiece(symbol, count, usual, widest), length: 1 }
-  const readings = nonmetalReadings(symbol, count)
-  return readings.length === 0 ? undefined : { piece: { ...known(symbol, readings), isGrouped: false }, length: 1 }
+  return { piece: known(symbol, nonmetalReadings(symbol, count)), length: 1 }
 }
 
 /** A metal whose oxidation number follows from the rest. */
@@ -120,7 +116,7 @@ function metalPiece(symbol: string, count: number, usual: Range, widest: Range):
     const isIn = charge >= Math.max(least, 1) && charge <= greatest
     return isIn ? `${elementInfo(symbol).name}(${romanNumeral(charge)})` : undefined
   }
-  return { formula: symbol, readings: [], count, nameAt, isGrouped: false }
+  return { formula: symbol, readings: [], count, nameAt }
 }
 
 /** `O2` as two oxides, one peroxide, one superoxide. */
