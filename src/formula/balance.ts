@@ -18,7 +18,7 @@ const knownMolecules: ReadonlySet<string> = /* @__PURE__ */ new Set(/* @__PURE__
 export function chargeSum(branches: readonly Branch[], strictness: Strictness): ChargeSum | undefined {
   const ions: Ion[] = []
   for (const { units, times } of branches) {
-    const found = isHalogen(units) && branches.length > 1 ? [] : ionsOf(units, strictness)
+    const found = isHalogen(units) ? [] : ionsOf(units, strictness)
     if (found === undefined) return undefined
     ions.push(...found.map((ion) => ({ ...ion, count: ion.count * timesAs(times) })))
   }

@@ -14,7 +14,7 @@ export function caseSlips(tokens: readonly Token[]): readonly FormulaNote[] {
     const merged = { ...first, end: second.end, text: first.text + second.text.toLowerCase() }
     const meant = [...tokens.slice(0, index - 1), merged, ...tokens.slice(index + 1)]
     const range = usualRange(merged.text)
-    if (range !== undefined && isLikely(meant, merged.text, range)) return [noteOn(first, second, meant)]
+    if (range !== undefined && isLikely(meant, range)) return [noteOn(first, second, meant)]
   }
   return []
 }
@@ -36,9 +36,9 @@ export function isOrganic(tokens: readonly Token[]): boolean {
 }
 
 /** A plausible salt, or the metal alone with one of its usual charges. */
-function isLikely(meant: readonly Token[], metal: string, [least, greatest]: readonly [number, number]): boolean {
-  const [first, charge, ...more] = meant
-  if (first?.text !== metal || charge?.kind !== 'charge' || more.length > 0) return isPlausible(meant)
+function isLikely(meant: readonly Token[], [least, greatest]: Range): boolean {
+  const [, charge, ...more] = meant
+  if (charge?.kind !== 'charge' || more.length > 0) return isPlausible(meant)
   const value = Number.parseInt(charge.text, 10)
   return charge.text.endsWith('+') && value >= least && value <= greatest
 }

@@ -24,9 +24,7 @@ export function notCharge(scan: Scan, start: number): FormulaError {
   if (roman > inside) return oxidationNumber(scan, start, roman)
   const digits = raisedEnd(text, inside)
   const behind = kindAt(text, text[digits] === '}' ? digits + 1 : digits) === capital
-  return digits > inside && behind
-    ? isotopeLabel(scan, start, digits)
-    : badCharge(scan, start, Math.max(digits, start + 1))
+  return digits > inside && behind ? isotopeLabel(scan, start, digits) : badCharge(scan, start, digits)
 }
 
 function raisedEnd(text: string, at: number): number {
@@ -67,14 +65,13 @@ export function isotopeLabel(scan: Scan, start: number, end: number): FormulaErr
 
 /** The formula without a stretch and without the brace that closes it. */
 function rest({ text }: Scan, start: number, end: number): string {
-  return `${text.slice(0, start)}${text.slice('})'.includes(text.charAt(end) || ' ') ? end + 1 : end)}?`
+  return `${text.slice(0, start)}${text.slice('})'.includes(text.charAt(end)) ? end + 1 : end)}?`
 }
 
 /** A sign on the line that has more behind it: a bond, a range, an unknown count, or a sum. */
 export function signInside(scan: Scan, start: number, next: number): FormulaError {
   const { text } = scan
-  const at = signPlace(text, start)
-  const end = Math.max(next, at + 1)
+  const at = runEnd(text, start, digit)
   if (signAt(text, at) > 0) return sumInside(scan, at, at + 1)
   const behind = kindAt(text, at + 1)
   if (isRange(text, at)) return rangeInside(scan, at)
@@ -82,11 +79,7 @@ export function signInside(scan: Scan, start: number, next: number): FormulaErro
   const says = 'is a bond or a stray sign'
   const expected = 'a charge at the end of a part, or a formula without bonds'
   const hint = behind === capital || behind === opening ? `${text.slice(0, at)}${text.slice(at + 1)}?` : undefined
-  return complain(scan, { code: 'formula/bond', start: at, end, says, expected, hint })
-}
-
-function signPlace(text: string, start: number): number {
-  return kindAt(text, start) === sign ? start : runEnd(text, start, digit)
+  return complain(scan, { code: 'formula/bond', start: at, end: next, says, expected, hint })
 }
 
 /** A plus with a formula behind it. */
@@ -105,7 +98,7 @@ export function isRange(text: string, at: number): boolean {
 export function rangeInside(scan: Scan, at: number): FormulaError {
   const { text } = scan
   let [start, end] = [at, at + 1]
-  while (start > 0 && isNumeral(text, start - 1)) start -= 1
+  while (isNumeral(text, start - 1)) start -= 1
   while (isNumeral(text, end)) end += 1
   return complain(scan, { code: 'formula/range', start, end, says: 'is a range', expected: 'one number' })
 }

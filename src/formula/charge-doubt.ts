@@ -42,7 +42,8 @@ function neutralSalt(tokens: readonly Token[], ions: readonly Ion[]): string | u
   if (isOpen || texts.size !== 2) return undefined
   const cation = first(charged.filter(({ least }) => least > 0))
   const anion = first(charged.filter(({ least }) => least < 0))
-  return pairUp(cation, anion) + plainText(tokens.slice(dotPlace(tokens)))
+  const salt = pairUp(cation, anion) + plainText(tokens.slice(dotPlace(tokens)))
+  return salt === plainText(tokens) ? undefined : salt
 }
 
 function isComplex({ text }: Token): boolean {

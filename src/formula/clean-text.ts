@@ -56,7 +56,7 @@ function withoutStrayBraces(text: string): string {
     .filter((one) => {
       if (one === '{') open += 1
       if (one === '}') open -= 1
-      const isStray = one === '}' && open < 0
+      const isStray = open < 0
       if (isStray) open = 0
       return !isStray
     })

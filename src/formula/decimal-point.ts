@@ -54,7 +54,7 @@ export function isDecimalPoint(scan: Scan, start: number, point: number): boolea
 /** Whether the digits go on as a decimal or a fraction: `4.0.5H2O`, `4.1/2H2O`, `4.2½H2O`. */
 function isFraction(text: string, at: number): boolean {
   if (kindAt(text, at) === vulgar) return true
-  return './⁄'.includes(text.charAt(at) || ' ') && [digit, vulgar].includes(kindAt(text, at + 1))
+  return './⁄'.includes(text.charAt(at)) && [digit, vulgar].includes(kindAt(text, at + 1))
 }
 
 function isGuest(text: string, at: number): boolean {

@@ -1,3 +1,4 @@
+import { isElement } from './known-ions.js'
 import { unitText } from './names/unit-text.js'
 import { notAsked, readText } from './read.js'
 import type { Token } from './scan.js'
@@ -50,7 +51,7 @@ function listPatterns(): void {
   ]
   const longestFirst = [...ions, ...others].filter(isSeveral).sort((a, b) => b.atoms.length - a.atoms.length)
   for (const pattern of longestFirst) {
-    const first = pattern.text.charAt(1) >= 'a' ? pattern.text.slice(0, 2) : pattern.text.slice(0, 1)
+    const first = (pattern.atoms[0] as Atom).symbol
     patterns.set(first, [...(patterns.get(first) ?? []), pattern])
   }
 }
@@ -66,5 +67,5 @@ function patternOf(text: string, [least, greatest]: readonly [number, number]): 
 
 /** A single atom may stand in any number: it is no pattern. */
 function isSeveral({ text }: Pattern): boolean {
-  return text.length > 2 || text.charAt(1) < 'a'
+  return !isElement(text)
 }

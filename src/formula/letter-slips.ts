@@ -66,7 +66,7 @@ function letterForL(tokens: readonly Token[], index: number): readonly FormulaNo
 function slashForDot(tokens: readonly Token[], index: number): readonly FormulaNote[] {
   const token = tokens[index] as Token
   const [count, waters] = token.text.split('/')
-  if (token.kind !== 'count' || waters === undefined) return []
+  if (waters === undefined) return []
   const dot: Token = { ...token, kind: 'dot', text: '·' }
   const meant = replaced(tokens, index, 1, [
     { ...token, text: count as string },

@@ -71,7 +71,6 @@ const spellingCodes: readonly FormulaCode[] = [
   'formula/look-alike',
   'formula/markup',
   'formula/control-character',
-  'formula/bare-electron',
   'formula/abbreviation',
 ]
 

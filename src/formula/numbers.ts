@@ -26,7 +26,7 @@ function readDigits(scan: Scan, first: number): void {
     code = text.charCodeAt(at)
   }
   if (value <= greatestCount && endsCount(code)) pass(scan, 'count', value, at)
-  else readLongCount(scan, digit)
+  else readLongCount(scan)
 }
 
 /** Takes a whole number and goes on behind it. */
@@ -45,7 +45,7 @@ function endsCount(code: number): boolean {
 /** A count of lowered digits or a one-character fraction, one that begins with a zero, or none. */
 function readUnusualCount(scan: Scan): void {
   const kind = kindAt(scan.text, scan.at)
-  if (kind === digit || kind === subscript || kind === vulgar) readLongCount(scan, kind)
+  if (kind === digit || kind === subscript || kind === vulgar) readLongCount(scan)
 }
 
 /** `.95` for 0.95, as in `Fe.95O`, where the point stands between no two parts. */
@@ -60,10 +60,10 @@ function readBareDecimal(scan: Scan): void {
 }
 
 /** A count with a point, a slash, a fraction or a sign behind its digits. */
-function readLongCount(scan: Scan, kind: number): void {
+function readLongCount(scan: Scan): void {
   const { text, at: start } = scan
   const number = readNumeral(scan, start, (point) => isDecimalPoint(scan, start, point))
-  const behind = kind === digit && isWhole(text, start, number.next) && signAt(text, number.next) !== 0
+  const behind = isWhole(text, start, number.next) && signAt(text, number.next) !== 0
   const next = behind ? settleSign(scan, start, number.next) : number.next
   scan.at = next
   if (next === start) return

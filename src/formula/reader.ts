@@ -124,7 +124,7 @@ function readBetween(scan: Scan, kind: number): void {
 function readSign(scan: Scan, kind: number): void {
   const { text, at } = scan
   const isRaised = kind === caret || kind === superscript
-  if (!isRaised && kind !== sign && !(kind === digit && isCharge(text, at))) throw unexpected(scan, kind)
+  if (!isRaised && kind !== sign && !isCharge(text, at)) throw unexpected(scan, kind)
   if (at === scan.segment) throw loneCharge(scan)
   readCharge(scan)
 }

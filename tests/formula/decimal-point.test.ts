@@ -30,5 +30,16 @@ it.each([
   ['Fe3.5KCl', 'ClFe3.5K'],
   ['CuSO4.05H2O', 'CuH2O5.05S'],
   ['Fe2.5.H2O', 'Fe5/2H2O'],
+  ['MgCl₂.₅C₅H₅N', 'C5H5Cl2.5MgN'],
+  ['XeF2.4H2O·KCl', 'ClF2H8KO4Xe'],
+  ['XeF2.4H2O · KCl', 'ClF2H8KO4Xe'],
+  ['K2SO4.2Ca(NO3)2', 'Ca2K2N4O16S'],
+  ['NiCl2.2CSO', 'CCl2.2NiOS'],
+  [`${'NaCl·'.repeat(8)}NaCl.2KBr`, 'Br2Cl9K2Na9'],
+  // 64 characters on either side are looked through, no more
+  [`${'NaCl'.repeat(16)}.2KBr`, 'Br2Cl16K2Na16'],
+  [`${'NaCl'.repeat(17)}.2KBr`, 'BrCl16.2KNa17'],
+  [`NaCl.2${'NaBr'.repeat(16)}`, 'Br32ClNa33'],
+  [`NaCl.2${'NaBr'.repeat(17)}`, 'Br17Cl0.2Na18'],
   ['ZnCl2.2BH3', 'BCl2.2H3Zn'],
 ])('%s has the atoms %s', (text, atoms) => expect(hillFormula(text)).toBe(atoms))

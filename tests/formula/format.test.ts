@@ -72,6 +72,11 @@ describe('a formula in four styles', () => {
     expect(formatFormula(`CaSO4·${written}H2O`, 'unicode')).toBe(`CaSO₄·${shown}H₂O`)
   })
 
+  it.each([
+    ['Fe.95O', 'Fe0.95O'],
+    ['Cr₄.₅H₂O·0.5H₂O', 'Cr9/2H2O·0.5H2O'],
+  ])('%s is plainly %s', (text, plain) => expect(formatFormula(text, 'plain')).toBe(plain))
+
   it('takes a formula as well as its text, and leaves the state out', () => {
     expect(formatFormula(parseFormula('ZnSO4(aq)'), 'plain')).toBe('ZnSO4')
   })

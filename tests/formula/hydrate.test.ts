@@ -13,6 +13,7 @@ describe('without its water of crystallisation', () => {
     ['H2O·CuSO4·4H2O', 'CuSO4'],
     ['CuSO4·4NH3·H2O', 'CuSO4·4NH3'],
     ['NaCl·H2O·KCl', 'NaCl·KCl'],
+    ['NaCl ·H2O·KCl', 'NaCl·KCl'],
     ['[Cu(NH3)4]SO4·H2O', '[Cu(NH3)4]SO4'],
     ['[Fe(CN)6]^4-·3H2O', '[Fe(CN)6]^4-'],
     ['{Ca6[Al(OH)6]2·24H2O}[(SO4)3·2H2O]', '{Ca6[Al(OH)6]2}[(SO4)3]'],

@@ -77,6 +77,19 @@ describe('legal text that is doubtful is read as written', () => {
     ['Na2HSO4', 'charges-do-not-add-up', 'NaHSO4'],
     ['NaKCl', 'charges-do-not-add-up', undefined],
     ['K[AlCl6]', 'charges-do-not-add-up', undefined],
+    ['NaSO4'.repeat(40), 'charges-do-not-add-up', 'Na2SO4'], // 200 characters
+    ['KI·I', 'charges-do-not-add-up', undefined],
+    ['Cl2Na·H2O', 'charges-do-not-add-up', 'NaCl·H2O'],
+    ['Mg2SO4', 'charges-do-not-add-up', 'MgSO4'],
+    ['NaF2', 'charges-do-not-add-up', 'NaF'],
+    ['NaBr2', 'charges-do-not-add-up', 'NaBr'],
+    ['NaI2', 'charges-do-not-add-up', 'NaI'],
+    ['D3SO4', 'charges-do-not-add-up', 'D2SO4'],
+    ['T3SO4', 'charges-do-not-add-up', 'T2SO4'],
+    ['Na3NiCl2', 'charges-do-not-add-up', undefined], // nickel may be of no charge
+    ['K4ClS', 'charges-do-not-add-up', undefined], // and so may sulfur
+    ['[AlCl4]', 'charges-do-not-add-up', undefined],
+    ['{AlCl4}', 'charges-do-not-add-up', undefined],
     ['ND4SO4', 'charges-do-not-add-up', '(ND4)2SO4'],
     ['NaSO5', 'charges-do-not-add-up', undefined],
     ['Na21Cl', 'charges-do-not-add-up', 'NaCl'],
@@ -144,7 +157,26 @@ describe('legal text that is doubtful is read as written', () => {
     ['NaSO4·Cl^-'],
     ['Na22Cl'], // so much that it is an alloy
     ['NaSe'],
+    ['Na3ClSe'],
+    ['CaHCl'],
+    ['KF·F2'],
+    ['KCl·Cl2'],
+    ['KBr·Br2'],
+    ['SO4·2Na'],
+    ['Na·1/2SO4'],
+    ['CUCl^-'],
+    ['CUCl·Cl^-'],
+    ['CU^2+SO4^2-'],
+    ['SC^2+'],
+    // two halogens may be one anion
     ['KICl4'],
+    ['NaFCl'],
+    ['NaClF'],
+    ['NaClBr'],
+    ['NaBrI'],
+    ['NaIF'],
+    ['NaBr3'],
+    ['KI5'],
   ])('%s is not doubted', (text) => expect(notes(text)).toEqual([]))
 })
 

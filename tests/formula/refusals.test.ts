@@ -59,6 +59,8 @@ const rows: readonly Row[] = [
   ['H₀O', 'formula/zero-count', 1, 2, '₀'],
   ['Fe00.5O', 'formula/leading-zero', 2, 6, '00.5'],
   ['Ca(0H)2', 'formula/misplaced-number', 3, 4, '0', 'Ca(OH)2?'],
+  ['(½H2O)', 'formula/misplaced-number', 1, 2, '½'],
+  ['CuSO4·5.H2O', 'formula/misplaced-number', 6, 7, '5'],
   ['[2CaSO4·H2O]', 'formula/misplaced-number', 1, 2, '2'],
   ['(13C)H4', 'formula/misplaced-number', 1, 3, '13'],
   ['5', 'formula/misplaced-number', 0, 1, '5'],
@@ -130,8 +132,11 @@ const rows: readonly Row[] = [
   ['ZnS:Ag', 'formula/placeholder', 3, 6, ':Ag'],
   ['Y3Al5O12:Ce3+', 'formula/placeholder', 8, 13, ':Ce3+'],
   ['Y2O3:Eu^3+', 'formula/placeholder', 4, 10, ':Eu^3+'],
+  ['Y2O3:V^3+', 'formula/placeholder', 4, 9, ':V^3+'],
   ['NaI: Tl', 'formula/placeholder', 3, 7, ': Tl'],
   ['NaCl·xNH3', 'formula/placeholder', 5, 6, 'x'],
+  ['NaCl·y(NH3)', 'formula/placeholder', 5, 6, 'y'],
+  ['NaCl·x', 'formula/placeholder', 5, 6, 'x'],
   ['(NaCl·xH2O)2', 'formula/placeholder', 6, 7, 'x'],
   ['MnSO4 x H2O', 'formula/placeholder', 6, 7, 'x'],
   ['(Mg,Fe)2SiO4', 'formula/alternatives', 3, 4, ','],
@@ -140,11 +145,15 @@ const rows: readonly Row[] = [
   ['□Fe2O3', 'formula/vacancy', 0, 1, '□'],
   ['Fe0.84-0.95O', 'formula/range', 2, 11, '0.84-0.95'],
   ['CuSO4·5-7H2O', 'formula/range', 6, 9, '5-7'],
+  ['CuSO4·10-12H2O', 'formula/range', 6, 11, '10-12'],
+  ['CuSO4·5-7.H2O', 'formula/range', 6, 9, '5-7'],
+  ['5-7H2O', 'formula/range', 0, 3, '5-7'],
   ['CuSO4·~5H2O', 'formula/range', 6, 7, '~'],
   ['CuSO4-5H2O', 'formula/range', 4, 7, '4-5', 'CuSO4·5H2O?'],
   ['CuSO4_5H2O', 'formula/markup', 5, 6, '_', 'CuSO4·5H2O?'],
   ['CuSO4 + 5 H2O', 'formula/equation', 6, 7, '+', 'CuSO4·5 H2O?'],
   ['¹³CO2', 'formula/isotope-label', 0, 2, '¹³'],
+  ['¹⁰BF3', 'formula/isotope-label', 0, 2, '¹⁰'],
   ['²H2O', 'formula/isotope-label', 0, 1, '²'],
   ['^13CO2', 'formula/isotope-label', 0, 3, '^13'],
   ['^{13}CO2', 'formula/isotope-label', 0, 4, '^{13'],
@@ -165,6 +174,8 @@ const rows: readonly Row[] = [
   ['CH3-(CH2)2', 'formula/bond', 3, 4, '-', 'CH3(CH2)2?'],
   [`CH3-${'CH2'.repeat(30)}`, 'formula/bond', 3, 4, '-', `CH3${'CH2'.repeat(30)}?`],
   [`CH3-(${'CH2'.repeat(30)})2`, 'formula/bond', 3, 4, '-', `CH3(${'CH2'.repeat(30)})2?`],
+  ['SO4--Na', 'formula/bond', 3, 5, '--'],
+  ['SO4--2', 'formula/bond', 3, 5, '--'],
   ['SO4 2-Na', 'formula/bond', 5, 6, '-'],
   ['CH3-CH2-OH', 'formula/bond', 3, 4, '-', 'CH3CH2OH?'],
   ['CH2=CH2', 'formula/bond', 3, 4, '=', 'CH2CH2?'],
@@ -213,10 +224,13 @@ const rows: readonly Row[] = [
   ['Na!Cl', 'formula/unexpected-character', 2, 3, '!'],
   ['Na😀', 'formula/unexpected-character', 2, 4, '😀'],
   ['Na٣', 'formula/unexpected-character', 2, 3, '٣'],
+  ['H2/O', 'formula/unexpected-character', 2, 3, '/'],
+  ['H1/₂O', 'formula/unexpected-character', 2, 3, '/', 'H1/2O?'],
   ['NaCl/KCl', 'formula/unexpected-character', 4, 5, '/'],
   // equations
   ['NaCl + KCl', 'formula/equation', 5, 6, '+'],
   ['2H2 + O2 -> 2H2O', 'formula/equation', 4, 5, '+'],
+  ['Na+.5H2O', 'formula/equation', 2, 3, '+'],
   ['Na+Cl-', 'formula/equation', 2, 3, '+'],
   ['Na+-', 'formula/equation', 2, 3, '+'],
   ['KFe3+3(SO4)2(OH)6', 'formula/equation', 4, 5, '+', 'KFe3(SO4)2(OH)6?'],
@@ -236,6 +250,12 @@ const rows: readonly Row[] = [
   // charges
   ['SO4^2', 'formula/bad-charge', 3, 5, '^2', 'SO4^2-?'],
   ['Na^', 'formula/bad-charge', 2, 3, '^', 'Na^+?'],
+  ['Na^Cl', 'formula/bad-charge', 2, 3, '^'],
+  ['SO4^₂-', 'formula/bad-charge', 3, 5, '^₂'],
+  ['Fe^00', 'formula/bad-charge', 2, 5, '^00'],
+  ['SO4^2-0', 'formula/bad-charge', 3, 7, '^2-0'],
+  ['Na^+^+', 'formula/bad-charge', 4, 6, '^+'],
+  ['(Na^+)^+', 'formula/bad-charge', 6, 8, '^+'],
   ['SO4^', 'formula/bad-charge', 3, 4, '^', 'SO4^2-?'],
   ['Zr^{4}', 'formula/bad-charge', 2, 5, '^{4', 'Zr^{4+}?'],
   ['C6H12O6¹', 'formula/bad-charge', 7, 8, '¹'],
@@ -268,6 +288,8 @@ const rows: readonly Row[] = [
   ['(Na^+)Cl', 'formula/misplaced-charge', 0, 3, '(Na'],
   ['^2-', 'formula/misplaced-charge', 0, 1, '^'],
   ['-', 'formula/misplaced-charge', 0, 1, '-'],
+  ['(2-)', 'formula/misplaced-charge', 0, 1, '('],
+  ['5^2-', 'formula/misplaced-charge', 1, 2, '^'],
   ['2-', 'formula/misplaced-charge', 1, 2, '-'],
   ['NaCl·+', 'formula/misplaced-charge', 5, 6, '+'],
   ['⁻', 'formula/misplaced-charge', 0, 1, '⁻'],
@@ -383,6 +405,8 @@ describe('texts that are none, or too long', () => {
   it('a state alone is empty too', () => {
     expect(refusal('(aq)').code).toBe('formula/empty')
     expect(refusal(' (aq) ').found).toBe('(aq)')
+    expect(refusal('(aq)').message).toContain('state')
+    expect(refusal('').message).not.toContain('state')
   })
 
   it.each([

@@ -27,7 +27,7 @@ function partsWithRatio(name: string): readonly NamedPart[] | undefined {
 }
 
 function isNumber(text: string): boolean {
-  return text === 'x' || text === 'n' || (Number.isInteger(Number(text)) && Number(text) > 0)
+  return ['x', 'n', 'y', 'z', 'm'].includes(text) || (Number.isInteger(Number(text)) && Number(text) > 0)
 }
 
 function timesText(text: string): string {
