@@ -4,7 +4,7 @@ import { standIns } from './tables/stand-ins.js'
 /** Letters that are no symbol and no likely slip, told as what they stand for where they do: `M(OH)2`, `LnCl3`. */
 export function asStandIn(error: FormulaError): FormulaError {
   const row = standIns.find(({ letters }) => letters === error.found)
-  if (row === undefined || error.code !== 'formula/unknown-symbol' || error.hint !== undefined) return error
+  if (row === undefined || error.hint !== undefined) return error
   return new FormulaError({
     ...error.toJSON(),
     code: 'formula/placeholder',

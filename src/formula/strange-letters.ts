@@ -12,7 +12,7 @@ const states = ['s', 'l', 'g', 'aq']
 /** Letters that are no symbol: an unknown count, a state in the wrong place, a short form, a prefix, or a slip. */
 export function strangeLetters(scan: Scan, at: number): FormulaError {
   const { text } = scan
-  const tail = runEnd(text, at + (kindAt(text, at) === capital ? 1 : 0), small)
+  const tail = runEnd(text, at + 1, small)
   const start = wordStart(text, at)
   if (isUnknown(text, at, tail)) return unknownCount(scan, tail - 1, tail)
   const word = text.slice(start, tail)
@@ -27,8 +27,8 @@ export function strangeLetters(scan: Scan, at: number): FormulaError {
 /** Where the would-be symbol begins: at its capital, if there is one right before. */
 function wordStart(text: string, at: number): number {
   let start = at
-  while (start > 0 && kindAt(text, start) === small && kindAt(text, start - 1) === small) start -= 1
-  return start > 0 && kindAt(text, start) === small && kindAt(text, start - 1) === capital ? start - 1 : start
+  while (kindAt(text, start) === small && kindAt(text, start - 1) === small) start -= 1
+  return kindAt(text, start) === small && kindAt(text, start - 1) === capital ? start - 1 : start
 }
 
 /** Whether the letters end in one that stands for a number: `NOx`, `(C2H4)n`, `Nax`, `Fe1-x`. */

@@ -59,6 +59,7 @@ describe('legal text that is doubtful is read as written', () => {
     ['CaCO4', 'odd-oxoanion', 'CaCO3'],
     ['Na3PO5', 'odd-oxoanion', 'Na3PO4'],
     ['KClO5', 'odd-oxoanion', 'KClO4'],
+    ['MnSO2', 'odd-oxoanion', 'MnSO3'],
     ['Na3SO5Cl', 'odd-oxoanion', 'Na3SO4Cl'],
     ['Al2(SO5)3', 'odd-oxoanion', 'Al2(SO4)3'],
     // charges
@@ -148,6 +149,8 @@ describe('legal text that is doubtful is read as written', () => {
     ['CFBr3'], // nobody has californium
     ['CU^3+'],
     ['CH3COOCU'],
+    ['KHSO5'],
+    ['Na3SO5'],
     ['C60H2'],
     ['Ca10'], // not Ca1O
     ['Fe2003'], // not Fe2O03

@@ -189,6 +189,7 @@ describe('the water of crystallisation', () => {
     ['CuSO4·4NH3·H2O', '1'],
     ['Na2CO3·1.5H2O2', '0'],
     ['NaCl·H1.5O0.75', '0'],
+    ['NaCl·H2/3O1/3', '0'],
   ])('of %s is %s', (text, expected) => expect(parseFormula(text).hydration?.toString()).toBe(expected))
 
   it('of unknown number is left out of the atoms', () => {
@@ -285,6 +286,10 @@ describe('the charge', () => {
     ['Fe3+', 'Fe', 3],
     ['Cu2+', 'Cu', 2],
     ['Zr4+', 'Zr', 4],
+    ['B3+', 'B', 3],
+    ['Si4+', 'Si', 4],
+    ['As3+', 'As', 3],
+    ['Te4+', 'Te', 4],
     ['Hg2+', 'Hg', 2],
     // of two digits behind the ligands of a metal the last is the charge
     ['MnCl42-', 'Mn Cl4', -2],

@@ -42,6 +42,9 @@ const meant: readonly (readonly [text: string, hint: string | undefined])[] = [
   ['O2-', 'O^2- or O2^-?'],
   ['N3-', 'N^3- or N3^-?'],
   ['_5H2O', '5H2O?'],
+  ...['s', 'l', 'g', 'aq'].flatMap((state) =>
+    [`NaCl, ${state}`, `NaCl,${state}`, `NaCl ${state}`].map((text) => [text, `NaCl(${state})?`] as const),
+  ),
   ['PO4^', 'PO4^3-?'],
   ['ac2o3', 'Ac2O3?'],
   ['[Cu(NH3', '[Cu(NH3)]?'],

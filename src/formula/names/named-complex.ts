@@ -1,4 +1,5 @@
 import { elementInfo } from '../../element/index.js'
+import { isElement } from '../known-ions.js'
 import { centralAtoms } from '../tables/central-atoms.js'
 import { type LigandRow, ligands } from '../tables/ligands.js'
 import { plainCations } from '../tables/plain-cations.js'
@@ -97,6 +98,6 @@ function write(symbol: string, bound: readonly Bound[]): string {
 }
 
 function withCount(formula: string, count: number): string {
-  const body = formula.length <= 2 && formula.slice(1) === formula.slice(1).toLowerCase() ? formula : `(${formula})`
+  const body = isElement(formula) ? formula : `(${formula})`
   return count === 1 ? body : `${body}${count}`
 }
