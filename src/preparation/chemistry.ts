@@ -75,9 +75,8 @@ function count(changes: Map<SubstanceKey, Change>, term: Term, sign: bigint): vo
 }
 
 /** Whether a species leaves as a gas: by its state, or without one where the substance is a gas that water hardly holds. */
-function leavesAsGas({ state, formula }: Term, key: SubstanceKey): boolean {
-  const written = state ?? formula.state
-  return written === undefined ? permanentGases.some((gas) => speciesKey(gas) === key) : written === 'g'
+function leavesAsGas({ state }: Term, key: SubstanceKey): boolean {
+  return state === undefined ? permanentGases.some((gas) => speciesKey(gas) === key) : state === 'g'
 }
 
 /** Substances that leave a vessel as gases: common knowledge, no source. Ammonia and hydrogen chloride mostly stay dissolved. */

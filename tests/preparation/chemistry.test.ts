@@ -156,6 +156,7 @@ describe('what a stage does with a substance', () => {
   it.each(['NH3', 'HCl', 'H2O', 'CuO'])('%s stays, unless it is said to leave', (substance) => {
     expect(change(`ZnO -> ${substance}`, substance)?.gas).toBe(false)
     expect(change(`ZnO -> ${substance}(g)`, substance)?.gas).toBe(true)
+    expect(change(`ZnO -> ${substance}↑`, substance)?.gas).toBe(true)
   })
 })
 
