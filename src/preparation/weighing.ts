@@ -45,12 +45,12 @@ export function weighingOf({ gross, tare }: VesselRecord, of = 'product'): Weigh
 
 function constancyOf(record: ProductRecord, obtained: Quantity<'mass'>): ConstantMass | undefined {
   const { series, constancy } = record
-  if (series === undefined || series.length < 2 || constancy === undefined) return undefined
+  if (series === undefined || constancy === undefined) return undefined
   const weighings = series.map((mass) => reading(mass, 'mass'))
   const judged = attempt(() =>
     constantMass({ weighings, criterion: criterionOf(constancy), taken: takenOf(record, obtained) }),
   )
-  return judged.ok ? judged.value : undefined // a criterion per gram says nothing of an empty vessel
+  return judged.ok ? judged.value : undefined // nobody can say of one weighing, nor of nothing per gram
 }
 
 /** The substance at the first weighing, without its vessel; nothing where the vessel weighs more empty. */

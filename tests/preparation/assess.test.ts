@@ -270,6 +270,11 @@ describe('findings of an assessment', () => {
       found: [],
     },
     {
+      what: 'a criterion without a series',
+      given: records({ mass: '9.113 g', constancy: 'ph-eur' }, [oxide]),
+      found: [],
+    },
+    {
       what: 'per gram of nothing',
       given: records({ series: ['11.204 g', '11.204 g'], tare: '11.204 g', constancy: 'usp' }, [oxide]),
       found: ['nothing-obtained'],

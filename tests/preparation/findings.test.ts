@@ -137,6 +137,13 @@ describe('a finding of a plan says how much it matters, where to look, and by wh
     },
   ])('$what', ({ recipe, found }) => expect(ofPlan(recipe)).toEqual(found))
 
+  it.each([
+    ['1.0025 g', '1.002 g'],
+    ['1.0035 g', '1.004 g'],
+  ])('half a step of the balance goes to the even one: %s is shown as %s', (mass, shown) => {
+    expect(planPreparation(printed(mass, { balance: '0.001 g' })).supplies[0]?.measure.toString()).toBe(shown)
+  })
+
   it('a claim is told as it was made', () => {
     const claims = [
       { of: 'ZnO', limiting: true },

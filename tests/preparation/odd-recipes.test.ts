@@ -9,6 +9,7 @@ import {
 } from 'saltwright/preparation'
 import { assessmentSheet, benchSheet } from 'saltwright/report'
 import { describe, expect, it } from 'vitest'
+import { planSummary } from '../../src/preparation/summaries.js'
 import { doubleSaltAsPrinted, zincSulfate } from './recipes.js'
 
 const precipitation: Recipe = {
@@ -54,6 +55,7 @@ describe('recipes out of the ordinary', () => {
     }
     const { waste } = planClass(recipe, [{ name: 'Bench 1', scale: { amount: '0.0300 mol' } }])
     expect(waste.map(({ metal, used }) => `${metal} ${used}`)).toEqual(['Al 0.02 mol', 'Ba 0.03 mol'])
+    expect(waste[0]?.used.operands[0]?.operands[1]?.naming.label).toContain('Al')
   })
 
   describe('a product that comes from two supplies', () => {
@@ -79,6 +81,7 @@ describe('recipes out of the ordinary', () => {
       expect(plan.limiting).toEqual(['KOH', 'K2CO3'])
       expect(plan.theoretical.amount.toString()).toBe('0.056 mol')
       expect(benchSheet(plan)).toContain('Limited by: potassium hydroxide and K₂CO₃.')
+      expect(planSummary(plan).rows.at(-1)).toEqual(['limited by', 'KOH, K₂CO₃'])
     })
 
     it('is assessed by both', () => {

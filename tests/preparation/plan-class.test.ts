@@ -169,6 +169,13 @@ describe('a class', () => {
     ])
   })
 
+  it('leaves remarks to the bench sheets, where there is nothing else', () => {
+    const close = { ...zincSulfate, supplies: [zincSulfate.supplies[0], { ...acid, excessFactor: '1.005' }] } as Recipe
+    const { findings, benches: plans } = planClass(close, benches)
+    expect(plans[0]?.plan.findings.map(({ code }) => code)).toEqual(['practically-equal'])
+    expect(findings).toEqual([])
+  })
+
   it('can be planned bench by bench', () => {
     const plans = planBenches(zincSulfate, benches)
     expect(plans.next().value?.name).toBe('Bench 1')

@@ -83,6 +83,11 @@ describe('a recipe is refused, with every mistake and its place', () => {
       problems: ['scale preparation/two-amount-rules'],
     },
     { what: 'neither of them', change: { scale: { of: 'ZnO' } }, problems: ['scale preparation/no-amount-rule'] },
+    {
+      what: 'a scale of what is not printed, beside what is',
+      change: { scale: { of: 'ZnO' }, supplies: [oxide, { ...acid, excessFactor: undefined, asPrinted: '15 mL' }] },
+      problems: ['scale preparation/no-amount-rule'],
+    },
     { what: 'no scale at all', change: { scale: undefined }, problems: ['scale preparation/no-amount-rule'] },
     {
       what: 'grams for moles',
