@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
 import type { Bench, ClassOptions } from './class-type.js'
-import { formulaText, numberOf, words } from './schema-parts.js'
+import { formulaText, numberOf, shareText, words } from './schema-parts.js'
 
 const scale = () =>
   z
@@ -43,7 +43,7 @@ export const classListSchema: z.ZodMiniType<ClassList> = /* @__PURE__ */ z.lazy(
       spare: z.optional(
         z.union([
           z.strictObject({ benches: z.int().check(z.nonnegative(), z.lte(1000)) }),
-          z.strictObject({ percent: numberOf('ratio') }),
+          z.strictObject({ percent: shareText() }),
         ]),
       ),
       containers: z.optional(

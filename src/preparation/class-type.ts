@@ -23,7 +23,7 @@ export interface ClassOptions {
         readonly benches: number
       }
     | {
-        /** So much more: `10 %`. */
+        /** So much more, at most 100 %: `10 %`. */
         readonly percent: string
       }
   /** Sizes that totals are rounded up to multiples of: `500 mL` for solutions and liquids, `25 g` for solids. */

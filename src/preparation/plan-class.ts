@@ -134,14 +134,29 @@ function inBench(mistake: ErrorDetails, index: number, parts: number): ErrorDeta
 
 /** The recipe at the scale of one bench. A new substance to scale by is checked as a new recipe. */
 function factsAt(facts: RecipeFacts, own: Plan, { scale }: Bench, index: number): RecipeFacts {
-  const of = scale.of ?? facts.recipe.scale?.of ?? facts.recipe.product
+  const ownScale = facts.recipe.scale?.of ?? facts.recipe.product
+  const of = scale.of ?? ownScale
   const recipe = { ...facts.recipe, scale: { ...scale, of } }
-  const isOwn = of === facts.recipe.scale?.of
+  const isOwn = of === ownScale
+  if (!isOwn && facts.supplies.some((supply) => supply.recipe.asPrinted !== undefined))
+    throw problemsError('class', [printedAtOneScale(of, ownScale, index)])
   const at = isOwn ? { ...facts, recipe } : readAt(recipe, index)
   const times = isOwn
     ? (scaleOf(at) as Quantity<'amount'>).dividedBy(own.scale.amount)
     : planAt(at).theoretical.amount.dividedBy(own.theoretical.amount)
-  return { ...at, recipe: resized(facts.recipe, recipe.scale, times.value) }
+  const sized = resized(facts.recipe, recipe.scale, times.value)
+  const supplies = at.supplies.map((supply) => ({
+    ...supply,
+    recipe: sized.supplies[supply.index] as typeof supply.recipe,
+  }))
+  return { ...at, recipe: sized, supplies }
+}
+
+/** What is printed grows with the scale it was printed at, and with no other. */
+function printedAtOneScale(of: string, own: string, index: number): ErrorDetails {
+  const path = ['benches', index, 'scale', 'of']
+  const message = `${writePath(path)}: what is printed of the supplies can be scaled by ${own}, not by ${of}.`
+  return problem('preparation/printed-at-one-scale', path, message, of, own)
 }
 
 /** A recipe that is scaled by another substance; what is wrong with it is wrong with the bench. */

@@ -11,6 +11,7 @@ import { measuredBy } from './supply.js'
 export function recipeProblems(recipe: Recipe): readonly ErrorDetails[] {
   return [
     ...scaleProblems(recipe),
+    ...stageNameProblems(recipe),
     ...supplyProblems(recipe),
     ...printedProblems(recipe),
     ...balanceProblems(recipe),
@@ -60,6 +61,17 @@ function isPrinted(of: string, supplies: readonly RecipeSupply[]): boolean {
   return supplies.some(
     (supply) => supply.form !== 'unlimited' && supply.asPrinted !== undefined && speciesKey(supply.substance) === key,
   )
+}
+
+/** Supplies and records say by its name which stage they mean. */
+function stageNameProblems({ stages }: Recipe): readonly ErrorDetails[] {
+  const names = stages.map(({ name }) => name)
+  return names.flatMap((name, index) => {
+    const first = names.indexOf(name)
+    if (first === index) return []
+    const message = `stages[${index}].name: stages[${first}] is called "${name}" too.`
+    return [problem('preparation/stage-twice', ['stages', index, 'name'], message, name, 'a name of its own')]
+  })
 }
 
 const rules = ['excessFactor', 'molesPerMole', 'asPrinted'] as const satisfies readonly (keyof SupplyRule)[]

@@ -1,11 +1,12 @@
 import type { AtomicWeights } from '../element/index.js'
-import { attempt } from '../errors.js'
-import { molarMass } from '../formula/index.js'
-import { ratioBySharedElements } from '../product/gravimetric-factor.js'
+import { molarMass, parseFormula } from '../formula/index.js'
+import { compareFractions, divideFractions, type Fraction } from '../fraction.js'
 import { asDimension, type Dimension, exact, type Quantity, quantity } from '../quantity/index.js'
 import { amountConcentration, type Strength } from '../solution/index.js'
+import { speciesKey } from '../stoichiometry/index.js'
 import type { SupplyFacts } from './facts.js'
 import { moleRatio } from './form.js'
+import { PreparationError } from './preparation-error.js'
 
 /** How an amount of a supply is turned into what is weighed or measured, and back. */
 export interface SupplyMeasure {
@@ -102,13 +103,34 @@ function weighed(
 }
 
 /**
- * Moles of a substance in a mole of what is weighed for it, where that is not one: two of an alum in its doubled formula. Where the
- * elements that both hold do not tell, as in a double salt that is weighed for one of its salts, it is taken as one.
+ * Moles of a substance in a mole of what is weighed for it, where that is not one: as many as the atoms of its elements make, hydrogen and
+ * oxygen aside. Two of an alum in its doubled formula, one iron(II) sulfate in a double salt.
  */
 function molesHeld(weighedAs: string, substance: string): Quantity<'ratio'> | undefined {
-  const ratio = attempt(() => ratioBySharedElements(weighedAs, substance))
-  if (!ratio.ok || ratio.value.numerator === ratio.value.denominator) return undefined
-  return moleRatio(ratio.value, substance, weighedAs)
+  const [from, to] = [parseFormula(weighedAs), parseFormula(substance)]
+  if (speciesKey(from) === speciesKey(to)) return undefined
+  const [first, ...others] = [...to.counts]
+    .filter(([symbol]) => symbol !== 'H' && symbol !== 'O')
+    .map(([symbol, count]) => divideFractions(from.counts.get(symbol) ?? none, count))
+  const held = others.reduce<Fraction | undefined>((least, each) => (isLess(each, least) ? each : least), first)
+  if (held === undefined || held.numerator === 0n) throw holdsNone(weighedAs, substance)
+  return held.numerator === held.denominator ? undefined : moleRatio(held, substance, weighedAs)
+}
+
+const none: Fraction = { numerator: 0n, denominator: 1n }
+
+function isLess(one: Fraction, other: Fraction | undefined): boolean {
+  return other !== undefined && compareFractions(one, other) < 0
+}
+
+function holdsNone(weighedAs: string, substance: string): PreparationError {
+  return new PreparationError({
+    code: 'preparation/unrelated-substance',
+    message: `A mass of ${weighedAs} does not tell how much ${substance} it holds.`,
+    found: weighedAs,
+    expected: `a substance with the elements of ${substance}, hydrogen and oxygen aside`,
+    hint: `Write the equation with ${weighedAs}, if that is what goes in.`,
+  })
 }
 
 function pureLiquid(

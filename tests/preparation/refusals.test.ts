@@ -188,6 +188,11 @@ describe('a recipe is refused, with every mistake and its place', () => {
       problems: ['supplies.2 preparation/supply-twice'],
     },
     {
+      what: 'two stages of one name',
+      change: { stages: [dissolve, { ...crystallise, name: dissolve.name }] },
+      problems: ['stages.1.name preparation/stage-twice'],
+    },
+    {
       what: 'a supply left out',
       change: { supplies: [oxide] },
       problems: ['stages.0.equation preparation/missing-supply'],
@@ -366,6 +371,29 @@ describe('what cannot be weighed or measured is refused, with its place', () => 
       what: 'but not a solution that is taken as it is',
       change: { supplies: [oxide, { ...acid, madeFrom: { concentration: '3.00 mol/L' } }] },
       problems: [],
+    },
+    ...(['NaCl', 'CaO', 'Zn'] as const).map((weighedAs) => ({
+      what: `a mass of ${weighedAs}`,
+      change: { supplies: [{ ...oxide, weighedAs }, acid] },
+      problems: weighedAs === 'Zn' ? [] : ['supplies.0 preparation/unrelated-substance'],
+    })),
+    {
+      what: 'what has no elements but hydrogen and oxygen, in a mass of something else',
+      change: {
+        product: 'Zn(OH)2',
+        scale: { of: 'Zn(OH)2', amount: '0.0100 mol' },
+        stages: [{ name: 'precipitate', equation: 'Zn^2+ + 2OH^- -> Zn(OH)2' }],
+        supplies: [
+          { form: 'solution', substance: 'Zn^2+', concentration: '1 mol/L' },
+          { form: 'solid', substance: 'OH^-', weighedAs: 'Ba(OH)2·8H2O' },
+        ],
+      },
+      problems: ['supplies.1 preparation/unrelated-substance'],
+    },
+    {
+      what: 'a solution of one substance that is made from another',
+      change: { supplies: [oxide, { ...acid, madeFrom: { solid: 'NaCl' } }] },
+      problems: ['supplies.1.madeFrom preparation/unrelated-substance'],
     },
     {
       what: 'a per cent stated as something else',
@@ -588,6 +616,12 @@ describe('a class is refused', () => {
       benches: [{ name: 'Bench 1', scale: { amount: '1 mol' } }],
       options: { spare: { benches: -1 } },
       problems: ['options.spare.benches preparation/wrong-type'],
+    },
+    {
+      what: 'with a spare of twenty, for twenty per cent',
+      benches: [{ name: 'Bench 1', scale: { amount: '1 mol' } }],
+      options: { spare: { percent: '20' } },
+      problems: ['options.spare preparation/unknown-choice'],
     },
     {
       what: 'with a second bench that is scaled by what the recipe does not have',

@@ -45,8 +45,8 @@ describe('a bench at another scale', () => {
           { form: 'solid', substance: '(NH4)2SO4', asPrinted: '7.0 g' },
         ],
       },
-      scale: { amount: '0.1 mol' },
-      amounts: ['0.5 g', '3 mL', '17 mL', '9 mL'],
+      scale: { amount: '0.1 mol' }, // it is printed for 0.0499989 mol
+      amounts: ['1 g', '6 mL', '34 mL', '18 mL'],
     },
   ])('says what is for the whole batch at $what', ({ recipe, scale, amounts }) => {
     const { auxiliaries, washes, crystallisation } = atBench(recipe, scale) as Recipe
@@ -56,6 +56,30 @@ describe('a bench at another scale', () => {
       crystallisation?.water,
       crystallisation?.evaporated,
     ]).toEqual(amounts)
+  })
+
+  it('scales what a manual prints of its supplies', () => {
+    const [half] = planBenches(doubleSaltAsPrinted, [{ name: 'Bench 1', scale: { amount: '0.0250 mol' } }])
+    // 13.9 g of FeSO4·7H2O at 278.006 g/mol are 0.0499989 mol, which limits; 0.0250 mol are 0.500011 of that
+    expect(half?.plan.supplies.map(({ measure }) => measure.toString())).toEqual(['6.950 g', '3.500 g'])
+    expect(half?.plan.theoretical.amount.value.toNumber()).toBeCloseTo(0.025, 6)
+    expect(half?.plan.recipe.supplies.map((supply) => 'asPrinted' in supply && supply.asPrinted)).toEqual([
+      '6.95015 g',
+      '3.50008 g',
+    ])
+  })
+
+  it('does not scale it by another substance', () => {
+    const bench = { name: 'Bench 2', scale: { of: 'FeSO4', amount: '0.0250 mol' } }
+    expect(() => [
+      ...planBenches(doubleSaltAsPrinted, [{ name: 'Bench 1', scale: { amount: '1 mol' } }, bench]),
+    ]).toThrow(
+      expect.objectContaining({
+        problems: [
+          expect.objectContaining({ code: 'preparation/printed-at-one-scale', path: ['benches', 1, 'scale', 'of'] }),
+        ],
+      }),
+    )
   })
 
   it('leaves out what the recipe does not say', () => {

@@ -90,10 +90,16 @@ describe('a solid that is weighed for another', () => {
   it.each([
     { weighedAs: 'Al2(SO4)3', measure: '2.281 g', says: 'three sulfates each: 0.0200 mol / 3 of 342.13 g/mol' },
     { weighedAs: '(NH4)2Fe(SO4)2·6H2O', measure: '3.921 g', says: 'two each: 0.0100 mol of 392.12 g/mol' },
+    { weighedAs: 'KAl(SO4)2·12H2O', measure: '4.744 g', says: 'two each: 0.0100 mol of 474.37 g/mol' },
     { weighedAs: 'Na2SO4', measure: '2.841 g', says: 'one each: 0.0200 mol of 142.04 g/mol' },
   ])('a salt for one of its ions: $weighedAs, $says', ({ weighedAs, measure }) => {
     const plan = planPreparation(withAlum(weighedAs, 'SO4^2- + Ba^2+ -> BaSO4'))
     expect(plan.supplies[0]?.measure.toString()).toBe(measure)
+  })
+
+  it('an alum for aluminium sulfate counts half: what it has least of decides', () => {
+    const plan = planPreparation(withAlum('KAl(SO4)2·12H2O', 'Al2(SO4)3 + 3BaCl2 -> 3BaSO4 + 2AlCl3'))
+    expect(plan.supplies[0]?.measure.toString()).toBe('6.325 g') // 0.0200 mol / 3 of sulfate in 0.0400 mol / 3 of 474.37 g/mol
   })
 
   it('a double salt for one of its salts counts once: its iron says one, its sulfur two', () => {
