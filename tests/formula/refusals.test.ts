@@ -178,6 +178,7 @@ const rows: readonly Row[] = [
   ['SO4--2', 'formula/bond', 3, 5, '--'],
   ['SO4 2-Na', 'formula/bond', 5, 6, '-'],
   ['CH3-CH2-OH', 'formula/bond', 3, 4, '-', 'CH3CH2OH?'],
+  ['CH3-CH2-(CH2)2', 'formula/bond', 3, 4, '-', 'CH3CH2(CH2)2?'],
   ['CH2=CH2', 'formula/bond', 3, 4, '=', 'CH2CH2?'],
   ['HC≡CH', 'formula/bond', 2, 3, '≡', 'HCCH?'],
   ['SO4=', 'formula/bond', 3, 4, '=', 'SO4^2-?'],

@@ -81,7 +81,7 @@ const meant: readonly (readonly [text: string, hint: string | undefined])[] = [
   ['C 1 0H22', undefined],
   ['so4^3-', undefined],
   ['ch4ne', undefined],
-  [`cuso4${'·5h2o'.repeat(15)}·`, undefined], // more than 80 characters
+  [`cuso4${'·5h2o'.repeat(14)}·12h2o`, undefined], // more than 80 characters
   ['me2co', undefined],
   ['NO3 -', undefined],
   ['Na+Cl-', undefined],

@@ -39,6 +39,7 @@ describe('the formula of a name', () => {
     ['cesium sulphate', 'Cs2SO4'],
     ['caesium sulfate', 'Cs2SO4'],
     ['zinc sulfate, anhydrous', 'ZnSO4'],
+    ['zinc sulfate anhydrous', 'ZnSO4'],
     ['zinc oxide—water (1/x)', 'ZnO·xH2O'],
     ['zinc oxide—water (1/n)', 'ZnO·nH2O'],
     ['zinc oxide—water (1/y)', 'ZnO·yH2O'],

@@ -51,6 +51,8 @@ describe('the systematic name', () => {
     ['Fe(SO4)2NH4·12H2O', 'ammonium iron(III) bis(sulfate) dodecahydrate'],
     ['K4Fe(CN)6', 'potassium hexacyanidoferrate(II)'],
     ['Na2[Fe(CN)5NO]', 'sodium pentacyanidonitrosylferrate(III)'],
+    ['Na2[FeNO(CN)5]', 'sodium pentacyanidonitrosylferrate(III)'],
+    ['[NH4]Cl', 'ammonium chloride'],
     ['[Cr(H2O)4Cl2]Cl', 'tetraaquadichloridochromium(III) chloride'],
     ['[Ni(NH2CH2CH2NH2)3]Cl2', 'tris(ethane-1,2-diamine)nickel(II) chloride'],
     ['[CoCl(NH3)4Cl]Cl', 'tetraamminedichloridocobalt(III) chloride'],
