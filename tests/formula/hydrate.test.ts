@@ -59,8 +59,13 @@ describe('with another number of waters', () => {
     ['5(aq)'],
     ['0.0'],
     ['2 '.repeat(9000)],
+    [undefined],
+    [null],
+    [[5]],
   ])('refuses the number %s', (water) => {
-    expect(() => withWater('ZnSO4', water)).toThrow(expect.objectContaining({ code: 'formula/bad-water-number' }))
+    expect(() => withWater('ZnSO4', water as number)).toThrow(
+      expect.objectContaining({ code: 'formula/bad-water-number' }),
+    )
   })
 
   it.each([['H2O'], ['H2O·H2O'], ['D2O'], ['2H2O']])('refuses %s, which is water itself', (text) => {
