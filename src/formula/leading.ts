@@ -23,7 +23,7 @@ export function readLeading(scan: Scan, isFirst: boolean): boolean {
   scan.bottom = 1
   if (kind === capital || kind === opening) return false
   if (isFirst && scan.depth > 0 && (kind === digit || kind === vulgar)) throw numeralInBrackets(scan)
-  const isUnknown = !isFirst && isUnknownNumber(scan)
+  const isUnknown = !isFirst && kind === small && isUnknownNumber(scan)
   if (isUnknown) {
     scan.at += 1
     mark(scan, 'unknown', scan.at - 1, scan.text.charAt(scan.at - 1))
