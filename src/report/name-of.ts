@@ -11,7 +11,7 @@ interface Named {
 }
 
 /** What a supply is called; a formula is written as one. */
-export function nameOf({ name, substance }: Pick<Named, 'name' | 'substance'>): Piece {
+function nameOf({ name, substance }: Pick<Named, 'name' | 'substance'>): Piece {
   return name === substance ? { formula: substance } : name
 }
 
