@@ -109,19 +109,16 @@ function weighed(
 function molesHeld(weighedAs: string, substance: string): Quantity<'ratio'> | undefined {
   const [from, to] = [parseFormula(weighedAs), parseFormula(substance)]
   if (speciesKey(from) === speciesKey(to)) return undefined
-  const [first, ...others] = [...to.counts]
+  const ratios = [...to.counts]
     .filter(([symbol]) => symbol !== 'H' && symbol !== 'O')
     .map(([symbol, count]) => divideFractions(from.counts.get(symbol) ?? none, count))
-  const held = others.reduce<Fraction | undefined>((least, each) => (isLess(each, least) ? each : least), first)
-  if (held === undefined || held.numerator === 0n) throw holdsNone(weighedAs, substance)
+  const held =
+    ratios.length === 0 ? none : ratios.reduce((least, each) => (compareFractions(each, least) < 0 ? each : least))
+  if (held.numerator === 0n) throw holdsNone(weighedAs, substance)
   return held.numerator === held.denominator ? undefined : moleRatio(held, substance, weighedAs)
 }
 
 const none: Fraction = { numerator: 0n, denominator: 1n }
-
-function isLess(one: Fraction, other: Fraction | undefined): boolean {
-  return other !== undefined && compareFractions(one, other) < 0
-}
 
 function holdsNone(weighedAs: string, substance: string): PreparationError {
   return new PreparationError({

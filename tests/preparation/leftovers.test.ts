@@ -1,5 +1,6 @@
 import { assessPreparation, planPreparation, type Recipe, type Records } from 'saltwright/preparation'
 import { describe, expect, it } from 'vitest'
+import { zincSulfate } from './recipes.js'
 
 /** Alum in which the acid first clears the alkali that dissolving the metal left. */
 const alum: Recipe = {
@@ -108,6 +109,11 @@ const oxalate = (factor: string): Recipe => ({
     { form: 'solution', substance: 'H2O2', concentration: '1.80 mol/L', excessFactor: '2' },
     { form: 'solution', substance: 'H2C2O4', stage: 'dissolve', concentration: '1.00 mol/L', excessFactor: factor },
   ],
+})
+
+it('a scale by what there is always enough of is what the stages use of it in all', () => {
+  const plan = planPreparation({ ...zincSulfate, scale: { of: 'H2O', amount: '0.240 mol' } })
+  expect(plan.theoretical.amount.value.toNumber()).toBeCloseTo(0.04, 12) // one made and seven used
 })
 
 describe('what is left of a supply when more of it goes in', () => {
