@@ -62,9 +62,12 @@ export class SaltwrightError<Code extends string = string> extends Error impleme
   /** Every mistake of an object that has several, each with its own path. */
   readonly problems: readonly ErrorDetails[] | undefined
 
-  /** @param details - The code, the sentence, and where it applies position, path, found, expected, hint. */
-  constructor(details: ErrorDetails<Code>) {
-    super(details.message)
+  /**
+   * @param details - The code, the sentence, and where it applies position, path, found, expected, hint.
+   * @param cause - The error that led to this one, if one did.
+   */
+  constructor(details: ErrorDetails<Code>, cause?: unknown) {
+    super(details.message, cause === undefined ? undefined : { cause })
     this.name = new.target.name
     this.code = details.code
     this.position = details.position
@@ -121,6 +124,15 @@ export function attempt<T, E extends SaltwrightError>(read: () => T): Outcome<T,
   } catch (error) {
     if (error instanceof SaltwrightError) return { ok: false, error: error as E }
     throw error
+  }
+}
+
+/** Goes through a value that may be forged; what its parts make go wrong is told as a refusal of the whole. */
+export function unlessForged<T>(read: () => T, refusal: (cause: unknown) => SaltwrightError): T {
+  try {
+    return read()
+  } catch (error) {
+    throw isSaltwrightError(error) ? error : refusal(error)
   }
 }
 

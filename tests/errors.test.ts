@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { attempt, type ErrorDetails, isSaltwrightError, SaltwrightError, showFound } from '../src/errors.js'
+import {
+  attempt,
+  type ErrorDetails,
+  isSaltwrightError,
+  SaltwrightError,
+  showFound,
+  unlessForged,
+} from '../src/errors.js'
 
 const details: ErrorDetails = {
   code: 'formula/unknown-symbol',
@@ -70,6 +77,43 @@ describe('an attempt', () => {
       })
     expect(act).toThrow(bug)
   })
+})
+
+describe('a value that may be forged', () => {
+  const refused = (error: unknown): unknown => {
+    const read = () =>
+      unlessForged(
+        () => {
+          throw error
+        },
+        (cause) => new FormulaMistake(details, cause),
+      )
+    try {
+      return read()
+    } catch (thrown) {
+      return thrown
+    }
+  }
+
+  it('is refused as a whole, with what went wrong as the cause', () => {
+    const bare = new TypeError('parts is null')
+    expect(refused(bare)).toBeInstanceOf(FormulaMistake)
+    expect(refused(bare)).toHaveProperty('cause', bare)
+  })
+
+  it('and errors of the library stay as they are, without a cause', () => {
+    const ours = new FormulaMistake(details)
+    expect(refused(ours)).toBe(ours)
+    expect(ours).not.toHaveProperty('cause')
+  })
+
+  it('what can be read is read', () =>
+    expect(
+      unlessForged(
+        () => 5,
+        () => new FormulaMistake(details),
+      ),
+    ).toBe(5))
 })
 
 describe('what was found is shown', () => {

@@ -1,6 +1,6 @@
-import { type Contribution, type UncertaintyBudget, writeWithUncertainty } from '../quantity/index.js'
+import { type Contribution, isQuantity, type UncertaintyBudget, writeWithUncertainty } from '../quantity/index.js'
 import { colours, numbers, type Picture, pictureOf } from './picture.js'
-import { nothingToDraw } from './report-error.js'
+import { drawn, nothingToDraw } from './report-error.js'
 
 /** More bars than these say nothing more. */
 const most = 12
@@ -24,6 +24,12 @@ const most = 12
  * ```
  */
 export function uncertaintyPicture(budget: UncertaintyBudget): Picture {
+  return drawn(budget, expected, () => pictureOfBudget(budget))
+}
+
+const expected = 'an uncertainty budget with at least one contribution, as uncertaintyBudget gives it'
+
+function pictureOfBudget(budget: UncertaintyBudget): Picture {
   const contributions = contributionsOf(budget).slice(0, most)
   const rows = contributions.map(rowOf)
   const result = writeWithUncertainty(budget.quantity, { uncertainty: budget.standardUncertainty })
@@ -36,9 +42,10 @@ export function uncertaintyPicture(budget: UncertaintyBudget): Picture {
 }
 
 function contributionsOf(budget: UncertaintyBudget): readonly Contribution[] {
-  const contributions: unknown = (budget as UncertaintyBudget | undefined)?.contributions
-  if (Array.isArray(contributions) && contributions.length > 0) return contributions
-  throw nothingToDraw(budget, 'an uncertainty budget with at least one contribution, as uncertaintyBudget gives it')
+  const contributions = Array.from(budget.contributions) // in which a hole is undefined
+  const areShares = contributions.every(({ input, share }) => isQuantity(input) && Number.isFinite(share))
+  if (contributions.length > 0 && areShares) return contributions
+  throw nothingToDraw(budget, expected)
 }
 
 interface Row {

@@ -1,4 +1,4 @@
-import { isSaltwrightError, showFound } from '../errors.js'
+import { showFound, unlessForged } from '../errors.js'
 import { isQuantity } from '../quantity/index.js'
 import { type ReportCode, ReportError } from './report-error.js'
 
@@ -50,24 +50,26 @@ export const assessmentKind: DocumentKind = {
 
 /** Writes a report of a document, after a look at whether it is one; a forged one that cannot be written is none. */
 export function reportOf<T, R>(kind: DocumentKind, document: T, write: (document: T) => R): R {
-  try {
+  const written = (): R => {
     if (isOfKind(kind, document)) return write(document)
-  } catch (error) {
-    if (isSaltwrightError(error)) throw error
+    throw notOfKind(kind, document)
   }
-  throw notOfKind(kind, document)
+  return unlessForged(written, (cause) => notOfKind(kind, document, cause))
 }
 
 function isOfKind({ format, sample }: DocumentKind, document: unknown): boolean {
   return (document as { readonly format: unknown }).format === format && isQuantity(sample(document as never))
 }
 
-function notOfKind({ code, name, maker, madeFrom }: DocumentKind, found: unknown): ReportError {
-  return new ReportError({
-    code,
-    message: `${showFound(found)} is not ${name}.`,
-    found: showFound(found),
-    expected: `${name}, as ${maker} gives it`,
-    hint: `A document that was stored as JSON is made again by ${maker}, from ${madeFrom}.`,
-  })
+function notOfKind({ code, name, maker, madeFrom }: DocumentKind, found: unknown, cause?: unknown): ReportError {
+  return new ReportError(
+    {
+      code,
+      message: `${showFound(found)} is not ${name}.`,
+      found: showFound(found),
+      expected: `${name}, as ${maker} gives it`,
+      hint: `A document that was stored as JSON is made again by ${maker}, from ${madeFrom}.`,
+    },
+    cause,
+  )
 }

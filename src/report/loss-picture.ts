@@ -1,6 +1,6 @@
 import type { LossLine } from '../product/index.js'
 import { colours, numbers, type Picture, pictureOf } from './picture.js'
-import { nothingToDraw } from './report-error.js'
+import { drawn, nothingToDraw } from './report-error.js'
 
 /** What each kind of line is drawn in. */
 const colourOf: Readonly<Record<LossLine['kind'], string>> = {
@@ -29,6 +29,12 @@ const colourOf: Readonly<Record<LossLine['kind'], string>> = {
  * ```
  */
 export function lossPicture(account: readonly LossLine[]): Picture {
+  return drawn(account, expected, () => pictureOfLosses(account))
+}
+
+const expected = 'the lines of a loss account, as lossAccount gives them'
+
+function pictureOfLosses(account: readonly LossLine[]): Picture {
   const [theoretical, ...parts] = linesOf(account)
   const rows = ordered(parts).map(rowOf)
   const words = {
@@ -40,8 +46,13 @@ export function lossPicture(account: readonly LossLine[]): Picture {
 }
 
 function linesOf(account: readonly LossLine[]): readonly LossLine[] {
-  if (Array.isArray(account) && account[0]?.item === 'theoretical') return account
-  throw nothingToDraw(account, 'the lines of a loss account, as lossAccount gives them')
+  const isAccount = Array.isArray(account) && account[0]?.item === 'theoretical'
+  if (isAccount && account.every(isLine)) return account
+  throw nothingToDraw(account, expected)
+}
+
+function isLine({ item, kind }: LossLine): boolean {
+  return typeof item === 'string' && Object.hasOwn(colourOf, kind)
 }
 
 /** What was obtained comes first, what nobody can explain last. */

@@ -1,4 +1,5 @@
-import { SaltwrightError, showFound } from '../errors.js'
+import { SaltwrightError, showFound, unlessForged } from '../errors.js'
+import type { Picture } from './picture.js'
 
 /** Everything that stops a report from being written. */
 export type ReportCode =
@@ -34,11 +35,12 @@ export function unknownFormat(found: unknown, known: readonly string[]): ReportE
 }
 
 /** Something that there is no picture of. */
-export function nothingToDraw(found: unknown, expected: string): ReportError {
-  return new ReportError({
-    code: 'report/nothing-to-show',
-    message: `${showFound(found)} cannot be drawn.`,
-    found: showFound(found),
-    expected,
-  })
+export function nothingToDraw(found: unknown, expected: string, cause?: unknown): ReportError {
+  const details = { message: `${showFound(found)} cannot be drawn.`, found: showFound(found), expected }
+  return new ReportError({ code: 'report/nothing-to-show', ...details }, cause)
+}
+
+/** Draws what may be forged: what cannot be drawn after all is refused as a whole. */
+export function drawn(found: unknown, expected: string, draw: () => Picture): Picture {
+  return unlessForged(draw, (cause) => nothingToDraw(found, expected, cause))
 }

@@ -1,5 +1,5 @@
 import { escapeHtml } from '../display.js'
-import { showFound } from '../errors.js'
+import { showFound, unlessForged } from '../errors.js'
 import type { Working, WorkingGiven, WorkingNumber, WorkingStep } from '../quantity/index.js'
 import { rank, type Written, writeExpression } from './expression.js'
 import { ReportError, unknownFormat } from './report-error.js'
@@ -47,13 +47,15 @@ export interface WriteWorkingOptions {
  * ```
  */
 export function writeWorking(worked: Working, format: SheetFormat = 'text', options: WriteWorkingOptions = {}): string {
-  if (!Array.isArray(worked?.steps) || !Array.isArray(worked.given)) throw notAWorking(worked)
   const layout = typeof format === 'string' && Object.hasOwn(layouts, format) ? layouts[format] : undefined
   if (layout === undefined) throw unknownFormat(format, Object.keys(layouts))
-  const notation = workingNotations[format]
-  const lists = worked.steps.length === 0 || options?.given === true
-  const given = lists ? worked.given.map((term) => givenLine(term, notation)) : []
-  return layout([...given, ...worked.steps.map((step) => stepLine(step, notation))])
+  const written = (): string => layout(linesOf(worked, workingNotations[format], options?.given === true))
+  return unlessForged(written, (cause) => notAWorking(worked, cause))
+}
+
+function linesOf({ steps, given }: Working, notation: WorkingNotation, listsGiven: boolean): readonly Line[] {
+  const listed = listsGiven || steps.length === 0 ? given : []
+  return [...listed.map((term) => givenLine(term, notation)), ...steps.map((step) => stepLine(step, notation))]
 }
 
 /** A line of working, its parts written, not yet laid out. */
@@ -158,11 +160,8 @@ function asLatex(line: Line): string {
   return `${title.join('')}\\[\\begin{aligned}\n${rows}\n\\end{aligned}\\]\n`
 }
 
-function notAWorking(found: unknown): ReportError {
-  return new ReportError({
-    code: 'report/not-a-working',
-    message: `${showFound(found)} is no calculation that was written down.`,
-    found: showFound(found),
-    expected: 'what working(q) gives',
-  })
+function notAWorking(found: unknown, cause: unknown): ReportError {
+  const message = `${showFound(found)} is no calculation that was written down.`
+  const details = { message, found: showFound(found), expected: 'what working(q) gives' }
+  return new ReportError({ code: 'report/not-a-working', ...details }, cause)
 }

@@ -1,7 +1,7 @@
 import type { Assessment } from '../preparation/index.js'
 import { isQuantity } from '../quantity/index.js'
 import { coloured, colours, numbers, type Picture, pictureOf } from './picture.js'
-import { nothingToDraw } from './report-error.js'
+import { drawn, nothingToDraw } from './report-error.js'
 
 /**
  * Draws the percent yields of a class, a point per bench, with a line at 100 %. Nothing is cut off there.
@@ -34,6 +34,12 @@ import { nothingToDraw } from './report-error.js'
  * ```
  */
 export function yieldsPicture(assessments: readonly Assessment[]): Picture {
+  return drawn(assessments, expected, () => pictureOfYields(assessments))
+}
+
+const expected = 'a list of assessments, as assessPreparation gives them'
+
+function pictureOfYields(assessments: readonly Assessment[]): Picture {
   const [first] = assessed(assessments)
   const rows = assessments.map(rowOf)
   const words = {
@@ -46,9 +52,13 @@ export function yieldsPicture(assessments: readonly Assessment[]): Picture {
 
 function assessed(assessments: readonly Assessment[]): readonly [Assessment, ...Assessment[]] {
   const list: readonly (Assessment | undefined)[] = Array.isArray(assessments) ? Array.from(assessments) : []
-  const areAll = list.every((each) => isQuantity(each?.percentYield)) // a copy, in which a hole is undefined
+  const areAll = list.every(isAssessed) // a copy, in which a hole is undefined
   if (list.length > 0 && areAll) return assessments as readonly [Assessment, ...Assessment[]]
-  throw nothingToDraw(assessments, 'a list of assessments, as assessPreparation gives them')
+  throw nothingToDraw(assessments, expected)
+}
+
+function isAssessed(each: Assessment | undefined): boolean {
+  return isQuantity(each?.percentYield) && ['string', 'undefined'].includes(typeof each?.bench)
 }
 
 interface Row {

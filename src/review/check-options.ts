@@ -85,6 +85,13 @@ export function checkObject(options: unknown): object {
   })
 }
 
+/** Whether something is the whole of what a person has at hand. */
+export function isContext(context: object): boolean {
+  return Object.entries(contextExpectations).every(([name, { fits }]) => fits((context as Fields)[name]))
+}
+
+type Fields = Readonly<Record<string, unknown>>
+
 function check(
   given: Readonly<Record<string, unknown>>,
   known: Readonly<Record<string, Expectation>>,

@@ -1,4 +1,4 @@
-import { showFound } from '../errors.js'
+import { showFound, unlessForged } from '../errors.js'
 import type { Assessment, Plan } from '../preparation/index.js'
 import { isQuantity } from '../quantity/index.js'
 import { ReviewError } from './review-error.js'
@@ -12,14 +12,37 @@ function isObject(value: unknown): value is Fields {
 
 /** A plan as `planPreparation` makes it; stored as JSON it is planned again from its recipe. */
 export function checkPlan(plan: unknown): Plan {
-  if (isPlan(plan)) return plan
-  throw new ReviewError({
-    code: 'review/not-a-plan',
-    message: `${showFound(plan)} is not the plan of a preparation.`,
-    found: showFound(plan),
-    expected: 'what planPreparation gives',
-    hint: 'A plan that was stored as JSON is made again by planPreparation, from the recipe in it.',
-  })
+  if (
+    unlessForged(
+      () => isPlan(plan),
+      (cause) => notAPlan(plan, cause),
+    )
+  )
+    return plan as Plan
+  throw notAPlan(plan)
+}
+
+/** Makes something of a plan and of what goes with it; where a forged one gives something that cannot be used, it is none. */
+export function madeOf<T>(plan: Plan, make: () => T, isUsable: (made: T) => boolean): T {
+  const usable = (): T => {
+    const made = make()
+    if (isUsable(made)) return made
+    throw notAPlan(plan)
+  }
+  return unlessForged(usable, (cause) => notAPlan(plan, cause))
+}
+
+function notAPlan(found: unknown, cause?: unknown): ReviewError {
+  return new ReviewError(
+    {
+      code: 'review/not-a-plan',
+      message: `${showFound(found)} is not the plan of a preparation.`,
+      found: showFound(found),
+      expected: 'what planPreparation gives',
+      hint: 'A plan that was stored as JSON is made again by planPreparation, from the recipe in it.',
+    },
+    cause,
+  )
 }
 
 function isPlan(plan: unknown): plan is Plan {

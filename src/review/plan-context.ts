@@ -1,8 +1,8 @@
 import type { Equation } from '../equation/index.js'
 import type { Assessment, Plan } from '../preparation/index.js'
 import { asDimension, type Quantity } from '../quantity/index.js'
-import { checkObject } from './check-options.js'
-import { checkAssessment, checkPlan } from './check-plan.js'
+import { checkObject, isContext } from './check-options.js'
+import { checkAssessment, checkPlan, madeOf } from './check-plan.js'
 import type { ReactantAtHand, ReviewContext } from './context.js'
 import { aliquots, excessFactors, stepRatios, strengths, weighings } from './numbers-at-hand.js'
 
@@ -49,6 +49,10 @@ export function contextOf(plan: Plan, options: PlanContextOptions = {}): ReviewC
   checkPlan(plan)
   checkAssessment(assessment)
   if (printed !== undefined) checkPlan(printed)
+  return madeOf(plan, () => contextMade(plan, options), isContext)
+}
+
+function contextMade(plan: Plan, { assessment, printed }: PlanContextOptions): ReviewContext {
   return {
     reactants: reactantsOf(plan, assessment),
     equations: equationsOf(plan),

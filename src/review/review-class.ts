@@ -64,14 +64,18 @@ export function* reviewBenches(
 }
 
 function listOf(worksheets: unknown): Iterable<BenchWorksheet> {
-  if (typeof worksheets === 'object' && worksheets !== null && Symbol.iterator in worksheets)
-    return worksheets as Iterable<BenchWorksheet>
+  if (isObject(worksheets) && typeof worksheets[Symbol.iterator] === 'function')
+    return worksheets as unknown as Iterable<BenchWorksheet>
   throw new ReviewError({
     code: 'review/not-a-list',
     message: `${showFound(worksheets)} is no list of worksheets.`,
     found: showFound(worksheets),
     expected: 'a list, or anything else that can be gone through',
   })
+}
+
+function isObject(value: unknown): value is Readonly<Record<symbol, unknown>> {
+  return typeof value === 'object' && value !== null
 }
 
 function reviewBench(worksheet: BenchWorksheet, index: number, options: ClassReviewOptions): BenchReview {

@@ -3,7 +3,7 @@ import type { Plan, PlannedSupply, UsedSupply } from '../preparation/index.js'
 import { readingStep } from '../preparation/planned-supply.js'
 import type { Quantity } from '../quantity/index.js'
 import { checkObject } from './check-options.js'
-import { checkAssessment, checkPlan } from './check-plan.js'
+import { checkAssessment, checkPlan, isWorksheet, madeOf } from './check-plan.js'
 import type { ReviewContext } from './context.js'
 import { contextOf } from './plan-context.js'
 import type { ChoiceQuestion, QuantityQuestion, Question, Worksheet, WorksheetOptions } from './worksheet.js'
@@ -46,6 +46,11 @@ export function worksheetOf(plan: Plan, options: WorksheetOptions = {}): Workshe
   checkPlan(plan)
   checkAssessment(assessment)
   if (options.printed !== undefined) checkPlan(options.printed)
+  return madeOf(plan, () => worksheetMade(plan, options), isWorksheet)
+}
+
+function worksheetMade(plan: Plan, options: WorksheetOptions): Worksheet {
+  const { assessment } = options
   const { theoretical } = assessment ?? plan
   const { formula, molarMass } = plan.product
   const questions: readonly Question[] = [

@@ -140,11 +140,29 @@ describe('what a picture says', () => {
 })
 
 describe('what cannot be drawn is refused', () => {
+  const account = lossAccount({ theoretical: '11.56 g', recovered: '7.412 g' })
+  const budget = uncertaintyBudget(crop)
+  const withShare = (share: number) => ({
+    ...budget,
+    contributions: budget.contributions.map((each) => ({ ...each, share })),
+  })
+
   it.each([
     ['an account that is none', () => lossPicture([])],
     ['an account of something else', () => lossPicture('losses' as never)],
     ['a budget without contributions', () => uncertaintyPicture({ contributions: [] } as never)],
     ['no budget', () => uncertaintyPicture(undefined as never)],
+    ['a budget with a hole', () => uncertaintyPicture({ ...budget, contributions: new Array(1) })],
+    ['a budget of something else', () => uncertaintyPicture({ ...budget, contributions: [{ share: 1 }] as never })],
+    ['a share that is none', () => uncertaintyPicture(withShare(Number.NaN))],
+    ['a share that is text', () => uncertaintyPicture(withShare('1' as never))],
+    ['a line that is none', () => lossPicture([...account, null] as never)],
+    ['a line without a name', () => lossPicture([...account, { ...account[1], item: Number.NaN }] as never)],
+    ['a bench without a name', () => yieldsPicture([{ ...assessments[0], bench: {} }] as never)],
+    ['a line of no known kind', () => lossPicture([...account, { ...account[1], kind: 'guess' }] as never)],
+    ['a share of losses that is none', () => lossPicture([...account, { ...account[1], share: 5 }] as never)],
+    ['a heading that is none', () => yieldsPicture([{ ...assessments[0], title: 5 }] as never)],
+    ['findings that are none', () => yieldsPicture([{ ...assessments[0], findings: 5 }] as never)],
     ['no assessments', () => yieldsPicture([])],
     ['assessments that are none', () => yieldsPicture([{}, null] as never)],
     ['a list with holes', () => yieldsPicture(new Array(3) as never)],

@@ -225,6 +225,8 @@ describe('what is refused', () => {
     { call: () => writeWorking(working(mass), 'toString' as never), code: 'report/unknown-format' },
     { call: () => writeWorking(null as never), code: 'report/not-a-working' },
     { call: () => writeWorking(mass as never), code: 'report/not-a-working' },
+    { call: () => writeWorking({ steps: [null], given: [] } as never), code: 'report/not-a-working' },
+    { call: () => writeWorking({ steps: [{ terms: 5 }], given: [] } as never), code: 'report/not-a-working' },
     { call: () => writeWorking({ steps: [] } as never), code: 'report/not-a-working' },
   ])('$code', ({ call, code }) => expect(refusal(call).code).toBe(code))
 })

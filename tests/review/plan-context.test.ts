@@ -148,6 +148,32 @@ describe('what is at hand beside a plan', () => {
   })
 
   it.each([
+    { recipe: null },
+    { stages: [null] },
+    { overall: { left: [], right: 5 } },
+    { scale: { amount: '1 g' } },
+    { supplies: [{ ...zincPlan.supplies[0], amount: '0.04 mol' }] },
+    { supplies: zincPlan.supplies.map((each) => ({ ...each, excess: { equivalents: 5 } })) },
+    { supplies: [{ ...zincPlan.supplies[0], taken: 5 }] },
+  ])('a plan with a forged part is none: %j', (part) => {
+    expect(() => contextOf({ ...zincPlan, ...part } as never)).toThrowError(
+      expect.objectContaining({ code: 'review/not-a-plan' }),
+    )
+  })
+
+  it('a plan that nobody can look at is none', () => {
+    const { proxy, revoke } = Proxy.revocable(zincPlan, {})
+    revoke()
+    expect(() => contextOf(proxy)).toThrowError(expect.objectContaining({ code: 'review/not-a-plan' }))
+  })
+
+  it('and the error that a part led to is the cause', () => {
+    expect(() => contextOf({ ...zincPlan, stages: [null] } as never)).toThrowError(
+      expect.objectContaining({ cause: expect.any(TypeError) }),
+    )
+  })
+
+  it.each([
     null,
     5,
     {},

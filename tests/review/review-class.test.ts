@@ -100,8 +100,15 @@ describe('a class', () => {
     expect(done).toEqual([1, 2, 3, 4, 5])
   })
 
-  it.each([undefined, null, 5, {}])('%s is no list', (list) => {
+  it.each([undefined, null, 5, {}, { [Symbol.iterator]: 5 }])('%s is no list', (list) => {
     expect(() => reviewClass(list as never)).toThrowError(expect.objectContaining({ code: 'review/not-a-list' }))
+  })
+
+  it('a forged plan is listed, with what went wrong, and stops nothing', () => {
+    const [first, second] = worksheets.map((each) => ({ ...each }))
+    const { benches, unread } = reviewClass([{ ...first, plan: { ...first?.plan, supplies: null } }, second] as never)
+    expect(unread).toMatchObject([{ index: 0, error: { code: 'review/not-a-plan' } }])
+    expect(benches).toHaveLength(1)
   })
 
   it('an entry that is none is listed', () => {

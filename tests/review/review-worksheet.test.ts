@@ -547,8 +547,20 @@ describe('what is no worksheet', () => {
     { ...zincPlan, format: 'saltwright/plan@2' },
     { ...zincPlan, theoretical: null },
     { ...zincPlan, theoretical: { mass: '11.50 g' } },
+    { ...zincPlan, theoretical: { ...zincPlan.theoretical, amount: '0.0400 mol' } },
+    { ...zincPlan, product: null },
+    { ...zincPlan, supplies: 5 },
+    { ...zincPlan, supplies: [null] },
+    { ...zincPlan, supplies: [{ ...zincPlan.supplies[0], exactMeasure: '3.255 g' }] },
   ])('and questions that are none: %j', (worksheet) => {
     expect(failure(() => reviewWorksheet(worksheet as never, filledIn({}))).code).toBe('review/not-a-plan')
+  })
+
+  it('a plan with a part that only a wrong answer looks at is none as well', () => {
+    const forged = { ...zincPlan, stages: [null] } as never
+    const fill = (answer: string) => filledIn({ 'theoretical-yield': answer })
+    expect(reviewWorksheet(forged, fill('11.50 g')).answers).toHaveLength(8)
+    expect(failure(() => reviewWorksheet(forged, fill('12.65 g'))).code).toBe('review/not-a-plan')
   })
 
   it('questions of one’s own are taken', () => {
