@@ -1,3 +1,4 @@
+import { showFound } from '../errors.js'
 import { EquationError } from './equation-error.js'
 
 /** The stages cannot be run so that the aim is met. */
@@ -48,6 +49,17 @@ export function twoAims(): EquationError {
     message: 'The options cancel and overall exclude one another.',
     path: ['cancel'],
     expected: 'one of the two',
+  })
+}
+
+/** Intermediates that are no list. */
+export function notAList(found: unknown): EquationError {
+  return new EquationError({
+    code: 'equation/unknown-option',
+    message: `${showFound(found)} is no list of species to cancel.`,
+    path: ['cancel'],
+    found: showFound(found),
+    expected: 'a list of formulas',
   })
 }
 

@@ -1,7 +1,8 @@
-import { type Formula, parseFormula } from '../formula/index.js'
+import { type Formula, formulaOf } from '../formula/index.js'
 import { divideFractions, type Fraction, fraction, multiplyFractions } from '../fraction.js'
 import {
   noMultipliers,
+  notAList,
   reversedStage,
   tooManyStages,
   twoAims,
@@ -105,10 +106,16 @@ function chainOf(stages: readonly EquationLike[]): readonly Equation[] {
   return equations
 }
 
+function listed(species: NonNullable<ChainOptions['cancel']>): NonNullable<ChainOptions['cancel']> {
+  if (Array.isArray(species)) return Array.from(species) // in which a hole is undefined, and refused as such
+  throw notAList(species)
+}
+
 function timesCancelling(equations: readonly Equation[], cancel: ChainOptions['cancel']): readonly Fraction[] {
   const table = statesIn(equations)
   const nets = equations.map((equation) => netAmounts(equation, one, table))
-  const names = cancel === undefined ? intermediates(nets) : cancel.map((species) => namedIn(species, nets, table))
+  const names =
+    cancel === undefined ? intermediates(nets) : listed(cancel).map((species) => namedIn(species, nets, table))
   const vector = onlyVector(nets, names)
   const upright = firstIsNegative(vector) ? vector.map((value) => -value) : vector
   const idle = upright.indexOf(0n)
@@ -167,7 +174,7 @@ function isIntermediate(amounts: readonly (NetAmount | undefined)[]): boolean {
 }
 
 function namedIn(species: Formula | string, nets: readonly Net[], table: StateTable): string {
-  const formula = typeof species === 'string' ? parseFormula(species) : species
+  const formula = formulaOf(species)
   const name = speciesName({ formula, state: formula.state }, table)
   if (nets.every((net) => !net.has(name))) throw unknownSpecies(name)
   return name

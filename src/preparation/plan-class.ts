@@ -17,6 +17,7 @@ import { resized } from './resize.js'
 import { storeLines } from './store.js'
 import { classPlanSummary } from './summaries.js'
 import { metalWaste } from './waste.js'
+import { withinNumerals } from './within-numerals.js'
 
 /**
  * Plans a class: every bench at its own scale, and one list for the preparation room with totals, spare and the solutions to make.
@@ -57,11 +58,8 @@ import { metalWaste } from './waste.js'
 export function planClass(recipe: Recipe, benches: readonly Bench[], options: ClassOptions = {}): ClassPlan {
   const facts = readRecipe(recipe)
   const list = readJson(classListSchema, { benches, options }, 'class')
-  const own = planAt(facts)
-  const plans = list.benches.map((bench, index) => ({
-    name: bench.name,
-    plan: planAt(factsAt(facts, own, bench, index)),
-  }))
+  const own = withinNumerals('recipe', ['scale'], () => planAt(facts))
+  const plans = list.benches.map((bench, index) => benchPlan(facts, own, bench, index))
   return classPlanOf(facts, plans, list.options)
 }
 
@@ -94,11 +92,10 @@ export function planClass(recipe: Recipe, benches: readonly Bench[], options: Cl
  */
 export function* planBenches(recipe: Recipe, benches: Iterable<Bench>): Generator<BenchPlan, void, undefined> {
   const facts = readRecipe(recipe)
-  const own = planAt(facts)
+  const own = withinNumerals('recipe', ['scale'], () => planAt(facts))
   let index = 0
   for (const bench of iterated(benches)) {
-    const read = readBench(bench, index)
-    yield Object.freeze({ name: read.name, plan: planAt(factsAt(facts, own, read, index)) })
+    yield Object.freeze(benchPlan(facts, own, readBench(bench, index), index))
     index += 1
   }
 }
@@ -130,6 +127,11 @@ function inBench(mistake: ErrorDetails, index: number, parts: number): ErrorDeta
   const path = mistake.path as Path
   const at = ['benches', index, ...path.slice(parts)]
   return { ...mistake, path: at, message: mistake.message.replace(writePath(path), writePath(at)) }
+}
+
+function benchPlan(facts: RecipeFacts, own: Plan, bench: Bench, index: number): BenchPlan {
+  const plan = (): Plan => planAt(factsAt(facts, own, bench, index))
+  return { name: bench.name, plan: withinNumerals('class', ['benches', index, 'scale'], plan) }
 }
 
 /** The recipe at the scale of one bench. A new substance to scale by is checked as a new recipe. */

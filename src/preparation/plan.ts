@@ -16,6 +16,7 @@ import type { Recipe } from './recipe.js'
 import type { StageRun } from './run.js'
 import { gasesOf, heatOf } from './stage-effects.js'
 import { planSummary } from './summaries.js'
+import { withinNumerals } from './within-numerals.js'
 
 /**
  * Plans a preparation: what to weigh and measure at the chosen scale, what limits it, what is left over, and how much product
@@ -54,7 +55,8 @@ import { planSummary } from './summaries.js'
  * ```
  */
 export function planPreparation(recipe: Recipe): Plan {
-  return planAt(readRecipe(recipe))
+  const facts = readRecipe(recipe)
+  return withinNumerals('recipe', ['scale'], () => planAt(facts))
 }
 
 /** The plan of a recipe that has been read, at its scale. */

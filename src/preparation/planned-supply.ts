@@ -6,6 +6,7 @@ import type { RecipeFacts, SupplyFacts } from './facts.js'
 import type { Excess, PlannedSupply } from './plan-type.js'
 import type { Recipe } from './recipe.js'
 import { chosen, measureOf } from './supply.js'
+import { withinNumerals } from './within-numerals.js'
 
 /** One line of the bench sheet: what was needed, what is taken, and how it is weighed or measured. */
 export function plannedSupply(facts: RecipeFacts, { supply, need, amount }: Poured): PlannedSupply {
@@ -41,7 +42,7 @@ export function measureToTake(
   amount: Quantity<'amount'>,
 ): PlannedSupply['measure'] {
   const taken = takenOf(supply, measureOf(supply, weights).toTake(amount))
-  return shownMeasure(recipe, taken, vesselOf(supply, taken))
+  return withinNumerals('recipe', ['scale'], () => shownMeasure(recipe, taken, vesselOf(supply, taken)))
 }
 
 /** What is taken: as the recipe prints it where it prints a mass that is weighed or a volume that is measured. */

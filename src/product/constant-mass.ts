@@ -1,5 +1,5 @@
 import { showFound } from '../errors.js'
-import { exact, mean, type Quantity } from '../quantity/index.js'
+import { exact, isQuantity, mean, type Quantity } from '../quantity/index.js'
 import { chosen, type Given, measured } from '../stoichiometry/given.js'
 import {
   type ConstantMassCriterion,
@@ -44,7 +44,7 @@ export interface ConstantMass {
  * @returns Whether it is constant, every change, the limit, where the series was going, and the mass to go on with.
  * @throws {@link ProductError} `product/too-few-weighings` for fewer than two; `product/unknown-criterion`;
  *   `product/mass-taken-needed` for a criterion per gram without the mass taken; `product/not-positive`; `product/not-an-object`;
- *   `product/not-a-list`.
+ *   `product/not-a-list`; `product/unknown-option` for another weighing to take.
  * @source Each criterion names its own: see {@link constantMassCriteria}.
  *
  * @example
@@ -62,6 +62,8 @@ export function constantMass(series: MassSeries): ConstantMass {
   const [before, last] = weighings.slice(-2) as [Quantity<'mass'>, Quantity<'mass'>]
   const criterion = criterionOf(series.criterion)
   const limit = limitOf(criterion, series.taken)
+  const { take = 'last' } = series
+  if (take !== 'last' && take !== 'mean') throw unknownTake(take)
   const changes = weighings.slice(1).map((mass, index) => mass.minus(weighings[index] as Quantity<'mass'>))
   const change = last.minus(before)
   return {
@@ -69,18 +71,22 @@ export function constantMass(series: MassSeries): ConstantMass {
     changes,
     limit,
     trend: trendOf(change),
-    mass: series.take === 'mean' ? mean([before, last]).named(last.naming) : last,
+    mass: take === 'mean' ? mean([before, last]).named(last.naming) : last,
     criterion,
   }
 }
 
 /** What {@link constantMass} gave, or nothing, where it was handed on. */
 export function handedOn(series: ConstantMass | undefined): ConstantMass | undefined {
-  if (series === undefined || typeof record(series, handed).reached === 'boolean') return series
+  if (series === undefined || isJudged(record(series, handed))) return series
   throw notJudged(series)
 }
 
 const handed = 'what constantMass gives'
+
+function isJudged({ reached, trend, limit }: ConstantMass): boolean {
+  return typeof reached === 'boolean' && ['falling', 'rising', 'steady'].includes(trend) && isQuantity(limit)
+}
 
 function notJudged(found: unknown): ProductError {
   return new ProductError({
@@ -103,8 +109,11 @@ function trendOf({ value }: Quantity<'mass'>): ConstantMass['trend'] {
 }
 
 function criterionOf(given: MassSeries['criterion']): ConstantMassCriterion {
-  if (typeof given === 'object' && given !== null) return given
-  if (Object.hasOwn(constantMassCriteria, given)) return constantMassCriteria[given]
+  if (typeof given === 'object' && given !== null) {
+    if (typeof given.source === 'string') return given
+    throw unknownCriterion(given, 'a criterion with its source')
+  }
+  if (typeof given === 'string' && Object.hasOwn(constantMassCriteria, given)) return constantMassCriteria[given]
   throw unknownCriterion(given, Object.keys(constantMassCriteria).join(', '))
 }
 
@@ -134,6 +143,16 @@ function unknownCriterion(found: unknown, expected: string): ProductError {
     message: `${showFound(found)} is not a criterion of constant mass.`,
     found: showFound(found),
     expected,
+  })
+}
+
+function unknownTake(found: unknown): ProductError {
+  return new ProductError({
+    code: 'product/unknown-option',
+    message: `${showFound(found)} is no weighing that can be taken.`,
+    path: ['take'],
+    found: showFound(found),
+    expected: '"last" or "mean"',
   })
 }
 

@@ -20,7 +20,7 @@ export interface TwoComponents {
  *
  * @param mixture - Both masses, and what a gram of each substance is turned into.
  * @returns The masses of the first and the second. One below zero says that the numbers do not fit the mixture.
- * @throws {@link ProductError} `product/cannot-tell-apart` where the two factors are the same; `product/not-positive`;
+ * @throws {@link ProductError} `product/cannot-tell-apart` where the two factors are the same, or not two; `product/not-positive`;
  *   `product/not-an-object`.
  * @source Harvey, Analytical Chemistry 2.0, chapter 8, Example 8.3 and following.
  *
@@ -41,19 +41,24 @@ export function componentMasses(mixture: TwoComponents): readonly [Quantity<'mas
   const { factors } = record(mixture, 'a mixture of two')
   const total = positive(mixture.total, 'mass', { label: 'mass of the mixture', symbol: 'm' })
   const converted = positive(mixture.converted, 'mass', { label: 'mass it is turned into', symbol: 'm' })
-  const [a, b] = list(factors, 'two factors').map((factor) =>
+  const [a, b, ...others] = list(factors, 'two factors').map((factor) =>
     measured(factor, 'ratio', { label: 'factor', symbol: 'F' }).to('1'),
   )
-  if (a === undefined || b === undefined || a.equals(b)) throw cannotTell(a)
+  if (a === undefined || b === undefined || others.length > 0) throw notTwo(factors.length)
+  if (a.equals(b)) throw cannotTell(`${a} for both`)
   const first = converted.minus(total.times(b)).dividedBy(a.minus(b)).named({ label: 'mass of the first', symbol: 'm' })
   return [first, total.minus(first).named({ label: 'mass of the second', symbol: 'm' })]
 }
 
-function cannotTell(factor: Quantity<'ratio'> | undefined): ProductError {
+function notTwo(count: number): ProductError {
+  return cannotTell(count === 0 ? 'no factor' : `a list of ${count}`)
+}
+
+function cannotTell(found: string): ProductError {
   return new ProductError({
     code: 'product/cannot-tell-apart',
     message: 'Two substances can only be told apart by two factors that differ.',
-    found: factor === undefined ? 'no factor' : `${factor} for both`,
+    found,
     expected: 'two factors that differ',
   })
 }

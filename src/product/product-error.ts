@@ -8,6 +8,7 @@ export type ProductCode =
   | 'product/nothing-weighed'
   | 'product/too-few-weighings'
   | 'product/unknown-criterion'
+  | 'product/unknown-option'
   | 'product/mass-taken-needed'
   | 'product/not-positive'
   | 'product/no-mole-ratio'

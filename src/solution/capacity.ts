@@ -2,6 +2,7 @@ import type { Quantity } from '../quantity/index.js'
 import { type Choice, chosen, type Given } from '../stoichiometry/given.js'
 import { aboveZero, aFraction, anObject } from './bounds.js'
 import type { SolutionFinding } from './finding.js'
+import { unknownOption } from './glassware.js'
 import { volumeNaming } from './naming.js'
 
 /** How a vessel may be filled. */
@@ -19,7 +20,8 @@ export interface CapacityOptions {
  * @param capacity - What the vessel holds; text is exact.
  * @param options - Its name, and how full it may be.
  * @returns One finding where the volume is beyond it; otherwise none.
- * @throws {@link SolutionError} `solution/not-above-zero`, `solution/not-a-fraction`, `solution/not-an-object`; {@link QuantityError} for what cannot be read.
+ * @throws {@link SolutionError} `solution/not-above-zero`, `solution/not-a-fraction`, `solution/not-an-object`,
+ *   `solution/unknown-option`; {@link QuantityError} for what cannot be read.
  *
  * @example
  * ```ts
@@ -39,7 +41,13 @@ export function checkCapacity(
   const whole = aboveZero(chosen(capacity, 'volume', volumeNaming('capacity')))
   const usable = aFraction(chosen(part ?? 1, 'ratio', { label: 'usable part of a vessel' }))
   const room = whole.times(usable)
-  return content.compare(room) <= 0 ? [] : [beyond(content, whole, room, vessel ?? 'vessel')]
+  return content.compare(room) <= 0 ? [] : [beyond(content, whole, room, nameOf(vessel))]
+}
+
+function nameOf(vessel: unknown): string {
+  if (vessel === undefined || vessel === null) return 'vessel'
+  if (typeof vessel === 'string') return vessel
+  throw unknownOption(vessel, ['the names of vessels'])
 }
 
 function beyond(

@@ -123,7 +123,9 @@ function keysOf(formulas: readonly FormulaLike[]): Keys {
 
 function nameOf(stage: unknown, index: number): string {
   if (typeof stage !== 'object' || stage === null) throw badStages(stage, 'a stage: { equation: "..." }')
-  return (stage as Stage).name ?? `stage ${index + 1}`
+  const name: unknown = (stage as Stage).name ?? `stage ${index + 1}`
+  if (typeof name !== 'string') throw badStages(name, 'the name of a stage, which is text')
+  return name
 }
 
 function badStages(found: unknown, expected: string): StoichiometryError {

@@ -121,6 +121,8 @@ describe('refusals', () => {
       'equation/undetermined-multipliers',
       undefined,
     ],
+    [mohr, { cancel: 'FeSO4' as never }, 'equation/unknown-option', undefined],
+    [mohr, { cancel: new Array(1) }, 'formula/not-text', undefined],
     [mohr, { cancel: ['NaCl'] }, 'equation/unknown-species', undefined],
     [mohr, { cancel: ['FeSO4(s)'] }, 'equation/unknown-species', undefined],
     [mohr, { cancel: ['Xx'] }, 'formula/unknown-symbol', undefined],

@@ -668,6 +668,21 @@ describe('what is no plan and no list', () => {
     },
   )
 
+  it('a scale whose numbers cannot be written is a mistake of the scale', () => {
+    const scale = { of: 'ZnO', amount: '1e99 mol' }
+    const huge = { ...zincSulfate, scale } as Recipe
+    const benches: readonly Bench[] = [
+      { name: 'Bench 1', scale: { amount: '0.0400 mol' } },
+      { name: 'Bench 2', scale },
+    ]
+    const records: Records = { format: 'saltwright/records@1', product: { mass: '1.0 g' } }
+    for (const call of [() => planPreparation(huge), () => assessPreparation(huge, records)])
+      expect(problemsOf(call)).toEqual(['scale quantity/too-long'])
+    for (const call of [() => planClass(zincSulfate, benches), () => [...planBenches(zincSulfate, benches)]])
+      expect(problemsOf(call)).toEqual(['benches.1.scale quantity/too-long'])
+    expect(() => planPreparation(huge)).toThrow('The recipe cannot be used: scale: ')
+  })
+
   it('a plan whose recipe cannot be looked at is refused as a recipe', () => {
     const hostile = {
       get recipe(): never {

@@ -94,6 +94,17 @@ describe('constant mass', () => {
     { what: 'no criterion', given: { weighings: falling }, code: 'product/unknown-criterion' },
     { what: 'no criterion at all', given: { ...good, criterion: null }, code: 'product/unknown-criterion' },
     { what: 'an empty criterion', given: { ...good, criterion: { source: 'x' } }, code: 'product/unknown-criterion' },
+    {
+      what: 'a criterion without a source',
+      given: { ...good, criterion: { within: '1 mg' } },
+      code: 'product/unknown-criterion',
+    },
+    {
+      what: 'a function for a criterion',
+      given: { ...good, criterion: () => 'usp' },
+      code: 'product/unknown-criterion',
+    },
+    { what: 'another weighing to take', given: { ...good, take: 'average' }, code: 'product/unknown-option' },
     { what: 'no mass taken', given: { ...good, criterion: 'usp' }, code: 'product/mass-taken-needed' },
     { what: 'nothing taken', given: { ...good, criterion: 'usp', taken: '0 g' }, code: 'product/not-positive' },
   ])('is refused with $what', ({ given, code }) => {

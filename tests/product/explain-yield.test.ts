@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { constantMass, explainYield, type YieldFacts } from '../../src/product/index.js'
-import { quantity } from '../../src/quantity/index.js'
+import { exact, quantity } from '../../src/quantity/index.js'
 import { refusal } from '../quantity/refusal.js'
 
 const over: YieldFacts = { actual: '12.62 g', theoretical: '11.50 g' }
@@ -117,6 +117,16 @@ describe('a yield over 100 %', () => {
     {
       what: 'a drying that was not judged',
       facts: { ...over, drying: { weighings: [] } },
+      code: 'product/not-an-object',
+    },
+    {
+      what: 'a drying that goes nowhere',
+      facts: { ...over, drying: { reached: false, trend: Symbol('s'), limit: exact('1 mg') } },
+      code: 'product/not-an-object',
+    },
+    {
+      what: 'a drying to a limit that is none',
+      facts: { ...over, drying: { reached: false, trend: 'falling', limit: '1 mg' } },
       code: 'product/not-an-object',
     },
     { what: 'a run that is none', facts: { ...over, others: [null] }, code: 'product/not-an-object' },

@@ -82,6 +82,7 @@ describe('an indirect analysis', () => {
   it.each([
     { what: 'the same factor twice', given: { factors: ['0.5', '0.50'] }, code: 'product/cannot-tell-apart' },
     { what: 'one factor', given: { factors: ['0.5'] }, code: 'product/cannot-tell-apart' },
+    { what: 'three factors', given: { factors: ['0.5', '1', '2'] }, code: 'product/cannot-tell-apart' },
     { what: 'no factor', given: { factors: [] }, code: 'product/cannot-tell-apart' },
     { what: 'factors that are no list', given: { factors: '0.5' }, code: 'product/not-a-list' },
     { what: 'no mixture', given: { total: '0 g', factors: ['0.5', '1'] }, code: 'product/not-positive' },

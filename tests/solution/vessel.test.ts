@@ -183,6 +183,7 @@ describe('what is refused', () => {
     { call: () => vesselFor('5 mL', { ...cylinder, available: ['30 mL'] }), code: 'solution/unknown-glassware' },
     { call: () => checkCapacity('5 mL', '0 mL'), code: 'solution/not-above-zero' },
     { call: () => checkCapacity('5 mL', '10 mL', { usable: 0 }), code: 'solution/not-a-fraction' },
+    { call: () => checkCapacity('5 mL', '1 mL', { vessel: Symbol('s') as never }), code: 'solution/unknown-option' },
     { call: () => checkCapacity('5 mL', '10 mL', { usable: 1.5 }), code: 'solution/not-a-fraction' },
     { call: () => readTo(quantity('5 mL'), flask), code: 'solution/no-scale' },
     { call: () => readTo(quantity('5 mL'), '0 mL'), code: 'solution/not-above-zero' },

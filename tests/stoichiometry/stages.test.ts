@@ -229,6 +229,8 @@ describe('what is refused', () => {
     { stages: [null], code: 'stoichiometry/bad-stages' },
     { stages: ['2KOH + H2SO4 -> K2SO4 + 2H2O'], code: 'stoichiometry/bad-stages' },
     { stages: [{}], code: 'equation/not-text' },
+    { stages: [{ ...neutralise, name: Symbol('s') }], code: 'stoichiometry/bad-stages' },
+    { stages: [{ ...neutralise, name: 5 }], code: 'stoichiometry/bad-stages' },
     { stages: [{ equation: 'KOH + H2SO4 -> K2SO4 + H2O' }], code: 'stoichiometry/unbalanced-equation' },
     { stages: [dissolve], code: 'stoichiometry/not-supplied' },
     { stages: [neutralise, crystallise], code: 'stoichiometry/not-supplied' },
