@@ -31,7 +31,10 @@ export interface ReviewOptions {
   readonly wholeNumberZeros?: WholeNumberZeros | undefined
   /** What else was at hand, and may have been taken by mistake. Nothing unless said. */
   readonly context?: ReviewContext | undefined
-  /** Whether pairs of slips are tried too; a few are named, below single ones. Not unless said. */
+  /**
+   * Whether pairs of slips are tried too; a few are named, below single ones. Not unless said. Of a calculation with many numbers only
+   * the best known of the ways to go wrong are paired, so that an answer takes no longer than a fraction of a second.
+   */
   readonly pairs?: boolean | undefined
   /** Which slips are looked for; all of them unless said. */
   readonly slips?: readonly Slip[] | undefined

@@ -38,6 +38,11 @@ export function isInReach({ about, step }: Target, estimate: number): boolean {
   return Math.abs(estimate - about) <= 1.5 * step * slack + Math.abs(about) * 1e-12
 }
 
+/** Whether a number may be the stated one to its digits. */
+export function mayGive({ about, step }: Target, estimate: number): boolean {
+  return Math.abs(estimate - about) <= 0.5 * step * slack + Math.abs(about) * 1e-12
+}
+
 /** How a quantity fits; undefined where it does not. */
 export function fitOf({ unit, value, place }: Target, recomputed: Quantity): Fit | undefined {
   const number = recomputed.to(unit as never).value

@@ -65,6 +65,13 @@ describe('two slips together', () => {
     expect(pairsFor('210.1 g', slips)).toEqual([])
   })
 
+  it('are worked out exactly where they may just fit', () => {
+    // 7.5 g times 28.000 666 667 is 210.005 000 002 5 g, by less than a millionth of the last digit no 210.00 g any more.
+    const edge = (factor: string) => [slip('one', [[a, '3']]), slip('two', [[b, factor]])]
+    expect(pairsFor('210.00 g', edge('7.00016666666'))).toEqual(['one+two'])
+    expect(pairsFor('210.00 g', edge('7.00016666675'))).toEqual([])
+  })
+
   it('do not stand beside one of them that does it alone', () => {
     const alone = slip('alone', [[a, '21']], [[a, '3']])
     expect(pairsFor('210 g', [alone, slip('two', [[b, '7']])])).toEqual(['alone'])
@@ -79,6 +86,19 @@ describe('two slips together', () => {
     const change = [{ replace: b, with: (q: Quantity) => q.dividedBy(exact(0)), estimate: () => 28 }]
     const byZero: Slip = { ...slip('by-zero'), changes: () => [{ reason: 'zero', change }] }
     expect(pairsFor('210 g', [slip('one', [[a, '3']]), byZero])).toEqual([])
+  })
+
+  it('are tried among the best known ways only, where a calculation has many numbers', () => {
+    // 5000 sums have 10 000 numbers, which leaves room for 34 of these 42 guesses.
+    const grams = Array.from({ length: 5000 }, () => exact('1 g'))
+    const long = grams.reduce((total, gram) => total.plus(gram), product)
+    const others = Array.from({ length: 40 }, (_, index) => slip(`other ${index}`, [[b, `1.${index}1`]]))
+    const [three, seven] = [slip('three', [[a, '3']]), slip('seven', [[b, '7']])]
+    const pairsOf = (slips: readonly Slip[]) =>
+      reviewAnswer(long, '5210 g', { slips, pairs: true }).candidates.map(({ slips: names }) => names.join('+'))
+    expect(pairsOf([three, seven, ...others])).toEqual(['three+seven'])
+    expect(pairsOf([three, ...others, seven])).toEqual([])
+    expect(pairsOf([three, ...others, { ...seven, evidence: 'shown' }])).toEqual(['seven+three'])
   })
 
   it('are looked for only on request', () => {
