@@ -40,3 +40,10 @@ export type FindingCode =
   | 'other-limits'
   | 'solubility-unknown'
   | 'much-stays-dissolved'
+
+/** What a finding is called where it is shown, the gravest first. */
+export const severityWords: Readonly<Record<Finding['severity'], string>> = {
+  problem: 'Problem',
+  doubt: 'To check',
+  remark: 'Note',
+}

@@ -3,7 +3,7 @@ import { formatFormula } from '../formula/index.js'
 import { type Quantity, roundTo } from '../quantity/index.js'
 import type { Assessment } from './assessment-type.js'
 import type { ClassPlan } from './class-type.js'
-import type { Finding } from './finding.js'
+import { type Finding, severityWords } from './finding.js'
 import type { Plan } from './plan-type.js'
 
 /** What a notebook shows of a plan. The cautions are part of it. */
@@ -65,10 +65,8 @@ function shown(q: Quantity): string {
   return (q.significantFigures === null ? roundTo(q, { figures: 4 }) : q).toString()
 }
 
-const severities: Readonly<Record<Finding['severity'], string>> = { problem: 'Problem', doubt: 'Doubt', remark: 'Note' }
-
 function noteOf({ severity, message }: Finding): string {
-  return `${severities[severity]}: ${message}`
+  return `${severityWords[severity]}: ${message}`
 }
 
 function inUnicode(formula: string): string {

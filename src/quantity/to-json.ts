@@ -18,7 +18,8 @@ import type { RuleSettings } from './rule.js'
 import { everyDigit, quantityJSON } from './show.js'
 
 /**
- * A quantity as a JSON document: its number, unit and figures, and its standard uncertainty where every input states its own.
+ * A quantity as a JSON document: its number, unit and figures, and its standard uncertainty where every input states its own. Its names
+ * and the kind of distribution are not in it, so that a quantity read from it has none: with its origin it keeps them.
  *
  * @param q - Any quantity.
  * @param options - `origin: true` for its whole calculation, as {@link calculationToJSON} writes it.

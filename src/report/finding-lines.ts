@@ -1,23 +1,18 @@
+import { severityWords } from '../preparation/finding.js'
 import type { Finding } from '../preparation/index.js'
 import type { Quantity } from '../quantity/index.js'
 import { brief, briefEquivalents } from './brief.js'
 import type { Line, Piece } from './sheet.js'
-
-const words: Readonly<Record<Finding['severity'], string>> = {
-  problem: 'Problem',
-  doubt: 'To check',
-  remark: 'Note',
-}
 
 /** With how many figures a number is shown. */
 type Show = (q: Quantity) => Quantity
 
 /** Findings as lines, the gravest first, each with the numbers behind it. */
 export function findingLines(findings: readonly Finding[], show: Show = brief): readonly Line[] {
-  const order = Object.keys(words)
+  const order = Object.keys(severityWords)
   const sorted = [...findings].sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity))
   return sorted.map(({ severity, message, numbers }) => [
-    `${words[severity]}: ${message}`,
+    `${severityWords[severity]}: ${message}`,
     ...numberPieces(numbers, show),
   ])
 }

@@ -461,3 +461,10 @@ describe('what only looks like one of our documents', () => {
     expect(write).toThrow(expect.objectContaining({ code }))
   })
 })
+
+it('what has to be checked is called the same on a sheet and in a notebook', () => {
+  const assessment = assessPreparation(zincSulfate, { ...records, product: { mass: '0 g' } })
+  const inNotebook = assessment as unknown as Readonly<Record<symbol, () => Readonly<Record<string, string>>>>
+  const shown = inNotebook[Symbol.for('Jupyter.display')]?.()['text/plain']
+  for (const text of [assessmentSheet(assessment), shown]) expect(text).toContain('To check: No product was obtained.')
+})
