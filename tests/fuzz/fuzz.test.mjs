@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest'
+import { calls } from './calls.mjs'
 import { everything } from './everything.mjs'
 import { describeFinding, fuzz } from './fuzz.mjs'
 import { readers } from './readers.mjs'
 
 /** How many inputs each reader gets here; `npm run fuzz` gives it a million. */
-const counts = { recipe: 150, records: 150, class: 60, everything: 1500 }
+const counts = { recipe: 150, records: 150, class: 60, everything: 1500, calls: 3000 }
 
-describe.each([...readers, everything])('$name', (reader) => {
+describe.each([...readers, everything, calls])('$name', (reader) => {
   it('refuses politely, accepts only what holds, and is quick', { timeout: 60_000 }, () => {
     const { accepted, findings, polluted } = fuzz(withoutClock(reader), { count: counts[reader.name] ?? 2000, seed: 1 })
     expect(findings.map((finding) => describeFinding(finding))).toEqual([])

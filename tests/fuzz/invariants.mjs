@@ -158,11 +158,11 @@ function checkBalanced(equation) {
 }
 
 /** Every number of a result is one, and all of it can be JSON. */
-function checkNumbers(value) {
-  if (typeof value === 'number') assert.ok(Number.isFinite(value), `${value} is no number`)
+export function checkNumbers(value, isNumber = Number.isFinite) {
+  if (typeof value === 'number') assert.ok(isNumber(value), `${value} is no number`)
   if (typeof value !== 'object' || value === null || s.isFormula(value)) return
   if (s.isQuantity(value)) assert.ok(value.value.isFinite(), `${value} is no number`)
-  else for (const part of Object.values(value)) checkNumbers(part)
+  else for (const part of Object.values(value)) checkNumbers(part, isNumber)
 }
 
 function checkJson(value) {
@@ -171,7 +171,7 @@ function checkJson(value) {
 }
 
 /** Decimals are left out: decimal.js never changes one, and neither do we. */
-function isFrozen(value) {
+export function isFrozen(value) {
   if (typeof value !== 'object' || value === null || s.isQuantity(value) || s.isFormula(value)) return true
   return Object.isFrozen(value) && Object.values(value).every(isFrozen)
 }

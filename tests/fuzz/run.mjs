@@ -6,6 +6,7 @@
 import { parseArgs } from 'node:util'
 import { setFlagsFromString } from 'node:v8'
 import { runInNewContext } from 'node:vm'
+import { calls } from './calls.mjs'
 import { everything } from './everything.mjs'
 import { describeFinding, fuzz } from './fuzz.mjs'
 import { readers } from './readers.mjs'
@@ -19,7 +20,9 @@ const { values } = parseArgs({
   },
 })
 const [count, seed] = [Number(values.count), Number(values.seed)]
-const chosen = [...readers, everything].filter(({ name }) => values.reader === undefined || name === values.reader)
+const chosen = [...readers, everything, calls].filter(
+  ({ name }) => values.reader === undefined || name === values.reader,
+)
 const batches = 10
 
 setFlagsFromString('--expose-gc')
