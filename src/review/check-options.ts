@@ -48,6 +48,7 @@ const expectations: Readonly<Record<string, Expectation>> = {
   },
   pairs: { fits: /* @__PURE__ */ oneOf(true, false), expected: 'true or false' },
   slips: { fits: /* @__PURE__ */ listOf(isSlip), expected: 'a list of slips' },
+  bench: { fits: (value) => value === null || isText(value), expected: 'the name of a bench' },
   onProgress: { fits: (value) => typeof value === 'function', expected: 'a function' },
   context: { fits: isObject, expected: '{ atHand, reactants, equations, formulas }' },
 }

@@ -67,9 +67,8 @@ function isAssessment(value: unknown): value is Assessment {
 
 /** Whether something is the questions of a worksheet, and not the plan that they are made from. */
 export function isWorksheet(value: unknown): value is Worksheet {
-  return (
-    isObject(value) && isObject(value.context) && Array.isArray(value.questions) && value.questions.every(isQuestion)
-  )
+  if (!isObject(value) || typeof value.title !== 'string' || !isObject(value.context)) return false
+  return Array.isArray(value.questions) && value.questions.every(isQuestion)
 }
 
 function isQuestion(value: unknown): value is Question {

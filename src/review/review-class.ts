@@ -1,7 +1,7 @@
 import { attempt, showFound } from '../errors.js'
 import { deepFreeze } from '../preparation/freeze.js'
 import type { Candidate } from './candidate.js'
-import { checkObject, checkReviewOptions } from './check-options.js'
+import { checkReviewOptions } from './check-options.js'
 import type {
   BenchResult,
   BenchWorksheet,
@@ -80,7 +80,7 @@ function isObject(value: unknown): value is Readonly<Record<symbol, unknown>> {
 
 function reviewBench(worksheet: BenchWorksheet, index: number, options: ClassReviewOptions): BenchReview {
   const outcome = attempt<WorksheetReview, ReviewError>(() => {
-    const { plan, filled, assessment, bench } = checkObject(worksheet) as BenchWorksheet
+    const { plan, filled, assessment, bench } = checkReviewOptions(worksheet)
     const review = reviewWorksheet(plan, filled, { ...options, assessment })
     return Object.freeze({ ...review, bench: bench ?? review.bench ?? `Bench ${index + 1}` })
   })

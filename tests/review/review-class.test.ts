@@ -112,11 +112,12 @@ describe('a class', () => {
   })
 
   it('an entry that is none is listed', () => {
-    const { unread } = reviewClass([null, 5, { plan: 1 }] as never)
+    const { unread } = reviewClass([null, 5, { plan: 1 }, { ...worksheets[0], bench: {} }] as never)
     expect(unread.map(({ error }) => error.code)).toEqual([
       'review/not-an-object',
       'review/not-an-object',
       'review/not-a-plan',
+      'review/unknown-option',
     ])
   })
 

@@ -549,11 +549,14 @@ describe('what is no worksheet', () => {
     { ...zincPlan, theoretical: { mass: '11.50 g' } },
     { ...zincPlan, theoretical: { ...zincPlan.theoretical, amount: '0.0400 mol' } },
     { ...zincPlan, product: null },
+    { ...zincPlan, recipe: { ...zincPlan.recipe, title: 5 } },
+    { ...worksheetOf(zincPlan), title: 5 },
     { ...zincPlan, supplies: 5 },
     { ...zincPlan, supplies: [null] },
     { ...zincPlan, supplies: [{ ...zincPlan.supplies[0], exactMeasure: '3.255 g' }] },
   ])('and questions that are none: %j', (worksheet) => {
-    expect(failure(() => reviewWorksheet(worksheet as never, filledIn({}))).code).toBe('review/not-a-plan')
+    const titled = { title: 'Invented', ...worksheet }
+    expect(failure(() => reviewWorksheet(titled as never, filledIn({}))).code).toBe('review/not-a-plan')
   })
 
   it('a plan with a part that only a wrong answer looks at is none as well', () => {
