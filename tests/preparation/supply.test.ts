@@ -102,6 +102,11 @@ describe('a solid that is weighed for another', () => {
     expect(plan.supplies[0]?.measure.toString()).toBe('6.325 g') // 0.0200 mol / 3 of sulfate in 0.0400 mol / 3 of 474.37 g/mol
   })
 
+  it('a basic salt for the salt in it counts once: its copper says two, its sulfur one', () => {
+    const plan = planPreparation(withAlum('Cu2(OH)2SO4', 'CuSO4 + BaCl2 -> BaSO4 + CuCl2'))
+    expect(plan.supplies[0]?.measure.toString()).toBe('5.143 g') // 0.0200 mol of 257.162 g/mol
+  })
+
   it('a double salt for one of its salts counts once: its iron says one, its sulfur two', () => {
     const plan = planPreparation(withAlum('(NH4)2Fe(SO4)2·6H2O', 'FeSO4 + BaCl2 -> BaSO4 + FeCl2'))
     expect(plan.supplies[0]?.measure.toString()).toBe('7.842 g') // 0.0200 mol of 392.12 g/mol
