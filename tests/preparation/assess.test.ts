@@ -291,6 +291,15 @@ describe('findings of an assessment', () => {
     },
   ])('$what', ({ given, found }) => expect(codes(given)).toEqual(found))
 
+  it('a balance too coarse for the criterion is told with its step', () => {
+    const series = { series: ['20.32 g', '20.32 g'], tare: '11.20 g', constancy: { within: '0.005 g' } }
+    const [finding] = assessPreparation(recipe, records(series, [oxide])).findings
+    expect(Object.entries(finding?.numbers ?? {}).map(([name, number]) => `${name} ${number}`)).toEqual([
+      'step 0.01 g',
+      'limit 0.005 g',
+    ])
+  })
+
   // 0.50 mg per gram: of the crystals alone, for their vessel does not dry.
   it.each<{ what: string; product: Records['product']; limit: string; reached: boolean }>([
     {

@@ -344,6 +344,13 @@ export const workedSlips: readonly WorkedSlip[] = [
     expected: () => amountConcentration({ massFraction: '96.0 %', density: '1.836 g/mL', substance: 'H2SO4' }),
   },
   {
+    slip: 'density-other-way',
+    example: 'the same with its density in grams per litre, reckoned per millilitre',
+    right: '17.97 mol/L',
+    stated: '5.332 mol/L',
+    expected: () => amountConcentration({ massFraction: '96.0 %', density: '1836 g/L', substance: 'H2SO4' }),
+  },
+  {
     slip: 'millilitres-as-litres',
     example: 'moles in 50 mL of 1.4 M KOH',
     right: '0.0700 mol',
