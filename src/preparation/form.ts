@@ -43,7 +43,12 @@ export function scaleForm(a: Form, times: Fraction): Form {
 
 /** The number of moles, unrounded. */
 export function molesOf(form: Form): Decimal {
-  return form.reduce((total, { source, ratio }) => total.plus(multiple(source.value, ratio)), new Decimal(0))
+  return form.reduce((total, { source, ratio }) => total.plus(multiple(inMoles(source), ratio)), new Decimal(0))
+}
+
+/** The number of moles that went in: a scale may be chosen in millimoles beside a supply that is printed in moles. */
+export function inMoles(source: Quantity<'amount'>): Decimal {
+  return source.unit === 'mol' ? source.value : source.to('mol').value
 }
 
 function multiple(value: Decimal, { numerator, denominator }: Fraction): Decimal {

@@ -115,7 +115,7 @@ function vesselFindings(
 
 /** What is there of the need of a supply: what is taken, and what earlier stages left of the same. */
 function shareThere({ amount, left, need }: PlannedSupply): Decimal {
-  return (left === undefined ? amount : amount.plus(left)).value.div(need.value)
+  return (left === undefined ? amount : amount.plus(left)).dividedBy(need).to('1').value
 }
 
 /** Whether there are as many equivalents of two supplies, within one per cent. */

@@ -1,7 +1,7 @@
 import { compareFractions, divideFractions, type Fraction, fraction } from '../fraction.js'
 import type { Quantity } from '../quantity/index.js'
 import { changesStatesOnly, type StageChemistry, startOf } from './chemistry.js'
-import { addForms, type Form, formOf, molesOf, nothing, scaleForm } from './form.js'
+import { addForms, type Form, formOf, inMoles, molesOf, nothing, scaleForm } from './form.js'
 import type { SubstanceKey } from './substance.js'
 
 /** What is in the vessel: an amount of each substance as multiples of what went in. */
@@ -97,6 +97,6 @@ export function isTrace(form: Form): boolean {
   if (form.length < 2) return form.every(({ source }) => source.value.isZero()) // one multiple is no difference
   const value = molesOf(form).abs()
   if (value.isZero()) return true
-  const size = form.reduce((largest, { source }) => Math.max(largest, source.value.abs().toNumber()), 0)
+  const size = form.reduce((largest, { source }) => Math.max(largest, inMoles(source).abs().toNumber()), 0)
   return value.lt(size * negligible)
 }

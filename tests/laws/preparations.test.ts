@@ -33,6 +33,24 @@ function expectSame(one: Plan, other: Plan, except = /^$/): void {
     if (!except.test(what)) expect(isSame(number, after.get(what) as Quantity), what).toBe(true)
 }
 
+/** What a plan says in words. */
+function wordsOf({ limiting, findings }: Plan): readonly string[] {
+  return [...limiting, ...findings.map(({ code }) => code)]
+}
+
+/** The same recipe as a manual would print it, with something more of each supply. */
+function asPrinted(recipe: Recipe): Recipe {
+  const { supplies } = planPreparation(recipe)
+  const printed = recipe.supplies.map((supply, index) => {
+    const planned = supplies.find((each) => each.index === index)
+    if (supply.form === 'unlimited' || planned === undefined) return supply
+    const { excessFactor: _, molesPerMole: __, ...rest } = supply
+    const amount = planned.amount.to('mol').value.times(1.05 + index / 10)
+    return { ...rest, asPrinted: `${amount.toSignificantDigits(6).toFixed()} mol` }
+  })
+  return { ...recipe, supplies: printed }
+}
+
 /** A recipe with each number with its unit written in another unit. */
 const otherUnits = { mol: 'mmol', mL: 'L', g: 'mg', 'mol/L': 'mmol/L', '%': '1', 'g/mL': 'g/L' } as const
 
@@ -108,6 +126,24 @@ describe('a plan does not ask', () => {
     const other = everyNumber(recipe, inOtherUnit) as Recipe
     expect(other).not.toEqual(recipe)
     expectSame(planPreparation(recipe), planPreparation(other))
+  })
+
+  it('in which units some of the numbers are written', () => {
+    const coins = fc.array(fc.boolean(), { minLength: 7, maxLength: 7 })
+    fc.assert(
+      fc.property(anyRecipe, fc.boolean(), coins, (recipe, isPrinted, toss) => {
+        const before = isPrinted ? asPrinted(recipe) : recipe
+        let at = 0
+        const change = (text: string): string => {
+          at += 1
+          return toss[at % toss.length] ? inOtherUnit(text) : text
+        }
+        const [one, other] = [planPreparation(before), planPreparation(everyNumber(before, change) as Recipe)]
+        expectSame(one, other)
+        expect(wordsOf(other)).toEqual(wordsOf(one))
+      }),
+      { numRuns: 60 },
+    )
   })
 })
 
