@@ -126,18 +126,32 @@ function cautionLines({ benches, store }: ClassPlan): readonly Line[] {
   return [...new Set([...concentrated, ...ofAnyBench(benches)]), deferral.text]
 }
 
+/** The cautions of one code about one thing: those of the bench that makes the most of those that have any, and what others say instead. */
+interface Alike {
+  readonly rank: number
+  readonly messages: string[]
+  readonly elsewhere: Set<string>
+}
+
 /** Every caution once: what differs by its numbers only, such as the volume of a gas, as at the bench that makes the most. */
 function ofAnyBench(benches: ClassPlan['benches']): readonly string[] {
-  const plans = benches.map(({ plan }) => plan)
-  const [most, ...others] = plans.sort((a, b) => b.theoretical.amount.compare(a.theoretical.amount))
-  const cautions = (most as Plan).cautions.filter(({ code }) => code !== 'deferral')
-  return cautions.map(({ code, about, message }) => {
-    const alike = others.flatMap((plan) =>
-      plan.cautions.filter((other) => other.code === code && other.about === about),
-    )
-    const isOfMost = alike.length > 0 && alike.every((other) => other.message !== message)
-    return isOfMost ? `${message} This is at the bench that makes the most.` : message
-  })
+  const plans = benches.map(({ plan }) => plan).sort((a, b) => b.theoretical.amount.compare(a.theoretical.amount))
+  const kinds = new Map<string, Alike>()
+  for (const [rank, { cautions }] of plans.entries())
+    for (const caution of cautions) if (caution.code !== 'deferral') addTo(kinds, rank, caution)
+  return [...kinds.values()].flatMap(({ messages, elsewhere }) =>
+    messages.map((message) =>
+      elsewhere.size > 0 && !elsewhere.has(message) ? `${message} This is at the bench that makes the most.` : message,
+    ),
+  )
+}
+
+function addTo(kinds: Map<string, Alike>, rank: number, { code, about, message }: Plan['cautions'][number]): void {
+  const key = `${code} ${about}`
+  const known = kinds.get(key)
+  if (known === undefined) kinds.set(key, { rank, messages: [message], elsewhere: new Set() })
+  else if (known.rank === rank) known.messages.push(message)
+  else known.elsewhere.add(message)
 }
 
 function storeTable({ store, aids, benches }: ClassPlan): Block {

@@ -200,6 +200,18 @@ describe('the cautions of a class', () => {
     expect(cautions).toMatch(/CO2, 0\.0498 mol, [^:]*: A gas is evolved.* This is at the bench that makes the most\./)
   })
 
+  it('lose none that only a smaller bench has', () => {
+    const list = planClass(normal, [
+      { name: 'Bench 1', scale: { mass: '4.20 g' } },
+      { name: 'Bench 2', scale: { mass: '2.20 g' } },
+    ])
+    const [most, other] = list.benches as readonly [(typeof list.benches)[0], (typeof list.benches)[0]]
+    const own = { ...other.plan.cautions[0]!, code: 'hydrogen', message: 'Only Bench 2 makes hydrogen.' } as const
+    const plan = { ...other.plan, cautions: [own, ...other.plan.cautions] }
+    const sheet = preparationRoomSheet({ ...list, benches: [most, { ...other, plan }] })
+    expect(sheet).toContain('Only Bench 2 makes hydrogen.')
+  })
+
   it('say nothing of the most where all make as much, or there is one bench', () => {
     for (const cautions of [cautionsOf('4.20 g', '4.20 g'), cautionsOf('4.20 g')]) {
       expect(cautions.match(/CO2, /g)).toHaveLength(1)
