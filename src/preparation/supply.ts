@@ -4,6 +4,7 @@ import { compareFractions, divideFractions, type Fraction } from '../fraction.js
 import { asDimension, type Dimension, exact, type Quantity, quantity } from '../quantity/index.js'
 import { amountConcentration, type Strength } from '../solution/index.js'
 import { speciesKey } from '../stoichiometry/index.js'
+import { isOfWater } from '../stoichiometry/of-water.js'
 import type { SupplyFacts } from './facts.js'
 import { moleRatio } from './form.js'
 import { PreparationError } from './preparation-error.js'
@@ -110,7 +111,7 @@ function molesHeld(weighedAs: string, substance: string): Quantity<'ratio'> | un
   const [from, to] = [parseFormula(weighedAs), parseFormula(substance)]
   if (speciesKey(from) === speciesKey(to)) return undefined
   const ratios = [...to.counts]
-    .filter(([symbol]) => symbol !== 'H' && symbol !== 'O')
+    .filter(([symbol]) => !isOfWater(symbol))
     .map(([symbol, count]) => divideFractions(from.counts.get(symbol) ?? none, count))
   const held =
     ratios.length === 0 ? none : ratios.reduce((least, each) => (compareFractions(each, least) < 0 ? each : least))

@@ -1,5 +1,6 @@
 import type { Formula } from '../formula/index.js'
 import { divideFractions, type Fraction, fraction, multiplyFractions, subtractFractions } from '../fraction.js'
+import { isOfWater } from '../stoichiometry/of-water.js'
 import { ratioBySharedElements } from './gravimetric-factor.js'
 import { ProductError } from './product-error.js'
 
@@ -11,7 +12,7 @@ export function watersPerUnit(hydrate: Formula, salt: Formula): Fraction {
   const units = ratioBySharedElements(hydrate, salt)
   const beyond = (symbol: string): Fraction =>
     subtractFractions(countOf(hydrate, symbol), multiplyFractions(countOf(salt, symbol), units))
-  const others = [...hydrate.counts.keys(), ...salt.counts.keys()].filter((symbol) => symbol !== 'H' && symbol !== 'O')
+  const others = [...hydrate.counts.keys(), ...salt.counts.keys()].filter((symbol) => !isOfWater(symbol))
   const [hydrogen, oxygen] = [beyond('H'), beyond('O')]
   const isWater = subtractFractions(hydrogen, multiplyFractions(oxygen, fraction(2n))).numerator === 0n
   const isRelated = others.every((symbol) => beyond(symbol).numerator === 0n)

@@ -3,6 +3,7 @@ import { type FormulaLike, formulaOf, molarMass } from '../formula/index.js'
 import { divideFractions, type Fraction, formatFraction } from '../fraction.js'
 import type { Quantity } from '../quantity/index.js'
 import { exactFraction } from '../stoichiometry/exact-fraction.js'
+import { isOfWater } from '../stoichiometry/of-water.js'
 import { record } from './guard.js'
 import { ProductError } from './product-error.js'
 import { readRatio } from './read-ratio.js'
@@ -51,13 +52,10 @@ export function gravimetricFactor(pair: GravimetricPair): Quantity<'ratio'> {
     .named({ label: `gravimetric factor of ${of} in ${per}`, symbol: 'F', of, role: 'mass fraction' })
 }
 
-/** Elements of water, of acids and of nearly every precipitate: they say nothing of the ratio, unless there is nothing else. */
-const unspecific = new Set(['H', 'O'])
-
 /** Moles of what is sought per mole of what is weighed, by the elements that both hold. */
 export function ratioBySharedElements(weighed: FormulaLike, sought: FormulaLike): Fraction {
   const [from, to] = [formulaOf(weighed), formulaOf(sought)]
-  const shared = [...to.counts].filter(([symbol]) => from.counts.has(symbol) && !unspecific.has(symbol))
+  const shared = [...to.counts].filter(([symbol]) => from.counts.has(symbol) && !isOfWater(symbol))
   const ratios = shared.map(([symbol, count]) => divideFractions(from.counts.get(symbol) as Fraction, count))
   const [first] = ratios
   if (first !== undefined && new Set(ratios.map(formatFraction)).size === 1) return first

@@ -4,6 +4,7 @@ import { compareFractions, divideFractions, type Fraction, fraction } from '../f
 import type { Quantity } from '../quantity/index.js'
 import { exactFraction } from '../stoichiometry/exact-fraction.js'
 import { type Given, onLabel } from '../stoichiometry/given.js'
+import { isOfWater } from '../stoichiometry/of-water.js'
 import { speciesKey } from '../stoichiometry/species.js'
 import { aFraction, anObject } from './bounds.js'
 import { massFractionNaming } from './naming.js'
@@ -76,7 +77,7 @@ function ratioOfMoles(of: Formula, per: Formula): Fraction {
 /** The elements by which two formulas are compared: all but those of water, which come and go with it. */
 function keyElements(of: Formula, per: Formula): readonly string[] {
   const symbols = new Set([...of.counts.keys(), ...per.counts.keys()])
-  return [...symbols].filter((symbol) => symbol !== 'H' && symbol !== 'O')
+  return [...symbols].filter((symbol) => !isOfWater(symbol))
 }
 
 /** How many moles of one bring as many atoms as a mole of the other; 0 where one has none of them. */

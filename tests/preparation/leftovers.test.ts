@@ -1,26 +1,19 @@
 import { assessPreparation, planPreparation, type Recipe, type Records } from 'saltwright/preparation'
 import { describe, expect, it } from 'vitest'
+import { halfOfIt, oxalate as trioxalate } from '../review/recipes.js'
 import { zincSulfate } from './recipes.js'
 
-/** Alum in which the acid first clears the alkali that dissolving the metal left. */
+/** Alum in which the acid first clears the alkali that dissolving the metal left; all of the filtrate goes on. */
 const alum: Recipe = {
-  format: 'saltwright/recipe@1',
-  title: 'Potassium aluminium sulfate dodecahydrate',
-  product: 'KAl(SO4)2·12H2O',
+  ...halfOfIt,
   scale: { of: 'Al', amount: '0.0400 mol' },
-  stages: [
-    { name: 'dissolve', equation: '2Al + 2KOH + 6H2O -> 2K[Al(OH)4] + 3H2' },
-    { name: 'neutralise', equation: '2KOH + H2SO4 -> K2SO4 + 2H2O', clears: 'KOH' },
-    { name: 'acidify', equation: 'K[Al(OH)4] + 2H2SO4 -> KAl(SO4)2 + 4H2O' },
-    { name: 'crystallise', equation: 'KAl(SO4)2 + 12H2O -> KAl(SO4)2·12H2O' },
-  ],
+  stages: halfOfIt.stages.map(({ aliquot: _, ...stage }) => stage),
   supplies: [
     { form: 'solid', substance: 'Al' },
     { form: 'solution', substance: 'KOH', concentration: '2.00 mol/L', excessFactor: '1.5' },
     { form: 'solution', substance: 'H2SO4', concentration: '5.00 mol/L', excessFactor: '1.05' },
   ],
 }
-const halved = alum.stages.map((stage) => (stage.name === 'neutralise' ? { ...stage, aliquot: '0.5' } : stage))
 
 const recorded = (supplies: Records['supplies']): Records => ({
   format: 'saltwright/records@1',
@@ -52,7 +45,7 @@ describe('what is not recorded counts as planned, whatever else was used', () =>
 })
 
 describe('a scale by what goes in', () => {
-  const recipe: Recipe = { ...alum, scale: { of: 'Al', mass: '1.000 g' }, stages: halved }
+  const recipe: Recipe = { ...alum, scale: { of: 'Al', mass: '1.000 g' }, stages: halfOfIt.stages }
 
   it('counts what is taken, though only a part of it goes on', () => {
     const plan = planPreparation(recipe)
@@ -88,27 +81,12 @@ describe('a scale by what goes in', () => {
 })
 
 /** Oxalic acid goes in twice: 1.10 times the need at first, and what that leaves helps at the end. */
-const oxalate = (factor: string): Recipe => ({
-  format: 'saltwright/recipe@1',
-  title: 'Potassium trioxalatoferrate(III) trihydrate',
-  product: 'K3[Fe(C2O4)3]·3H2O',
+const oxalate = (excessFactor: string): Recipe => ({
+  ...trioxalate,
   scale: { of: '(NH4)2Fe(SO4)2·6H2O', amount: '0.0250 mol' },
-  stages: [
-    {
-      name: 'precipitate',
-      equation: '(NH4)2Fe(SO4)2·6H2O + H2C2O4 -> FeC2O4 + H2SO4 + (NH4)2SO4 + 6H2O',
-    },
-    { name: 'oxidise', equation: '6FeC2O4 + 3H2O2 + 6K2C2O4 -> 4K3[Fe(C2O4)3] + 2Fe(OH)3' },
-    { name: 'dissolve', equation: '2Fe(OH)3 + 3K2C2O4 + 3H2C2O4 -> 2K3[Fe(C2O4)3] + 6H2O' },
-    { name: 'crystallise', equation: 'K3[Fe(C2O4)3] + 3H2O -> K3[Fe(C2O4)3]·3H2O' },
-  ],
-  supplies: [
-    { form: 'solid', substance: '(NH4)2Fe(SO4)2·6H2O' },
-    { form: 'solution', substance: 'H2C2O4', stage: 'precipitate', concentration: '1.00 mol/L', excessFactor: '1.10' },
-    { form: 'solid', substance: 'K2C2O4', excessFactor: '1.20' },
-    { form: 'solution', substance: 'H2O2', concentration: '1.80 mol/L', excessFactor: '2' },
-    { form: 'solution', substance: 'H2C2O4', stage: 'dissolve', concentration: '1.00 mol/L', excessFactor: factor },
-  ],
+  supplies: trioxalate.supplies.map((supply) =>
+    supply.form === 'solution' && supply.stage === 'Dissolve' ? { ...supply, excessFactor } : supply,
+  ),
 })
 
 it('a scale by what there is always enough of is what the stages use of it in all', () => {
